@@ -56,6 +56,7 @@ var silences = map[string]silence{
 	"move match-marks":                     {23, "earlier than needed, below the lock, while the part stands as it ran"},
 	"move measure":                         {11, "while its faces are there and held; or of what lies between no two parts: levels, temperatures, run marks"},
 	"move open":                            {15, "nothing closes it that is a part, or the cover comes off at the other step as well"},
+	"drop permit":                          {12, "from one of several steps of the same work that all name it, and that hands it back"},
 	"move permit":                          {17, "to the step below the locking, or to one that locks, before any work is done; or from one of several steps of the same work that all name it"},
 	"move remove":                          {8, "to the step above or below, as the last it does, where nothing lies under it by behind: and its words are those of the other step or tell nothing"},
 	"move set":                             {21, "later than needed, while its faces are there and held; or of what lies between no two parts"},

@@ -47,19 +47,22 @@ func TestEntryIsWarnedOfAtEachStep(t *testing.T) {
 	}
 }
 
-// What was put under a load that hangs is ticked as it comes out, where its lift goes on:
-// eight wedges had no box but that by which they went in.
+// What was put under a load that hangs is ticked as it comes out: above the line of a lift that
+// lets the load down upon its seat, below one that carries it away. Eight wedges had no box but
+// that by which they went in; ticked in order, four blocks were pulled from under a cover on the hook.
 func TestWhatStandsUnderALoadComesOut(t *testing.T) {
 	t.Parallel()
 	jb := storm(t)
-	for in, out := range map[string]string{"shims-out": "lift-rotor", "look-in": "casing-on"} {
-		want := []string{stepNamed(t, jb, in).UnderLoad.Value}
-		if got := stepNamed(t, jb, out).FromUnder; !slices.Equal(got, want) {
-			t.Errorf("at %s comes out %q, want %q", out, got, want)
-		}
+	in, out := stepNamed(t, jb, "look-in"), stepNamed(t, jb, "casing-on")
+	if want := []string{in.UnderLoad.Value}; !slices.Equal(out.FromUnder, want) || len(out.LeftBehind) > 0 {
+		t.Errorf("at casing-on comes out %q first, %q last, want %q first", out.FromUnder, out.LeftBehind, want)
 	}
-	if got := stepNamed(t, jb, "lift-casing").FromUnder; len(got) > 0 {
-		t.Errorf("nothing was put under the casing, and %q comes out", got)
+	in, out = stepNamed(t, jb, "shims-out"), stepNamed(t, jb, "lift-rotor")
+	if want := []string{in.UnderLoad.Value}; !slices.Equal(out.LeftBehind, want) || len(out.FromUnder) > 0 {
+		t.Errorf("at lift-rotor comes out %q first, %q last, want %q last", out.FromUnder, out.LeftBehind, want)
+	}
+	if st := stepNamed(t, jb, "lift-casing"); len(st.FromUnder)+len(st.LeftBehind) > 0 {
+		t.Errorf("nothing was put under the casing, and %q %q comes out", st.FromUnder, st.LeftBehind)
 	}
 }
 

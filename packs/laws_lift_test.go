@@ -140,6 +140,60 @@ func (s *stages) check(t *rapid.T, st *job.Step) {
 	}
 }
 
+// TestNothingIsPulledFromUnderALoad: in the same jobs, both ways, what stands under a load that
+// hangs is in until it comes out, once: at a step that leaves nothing of it under the hook it comes
+// out last where the rotor is carried away, and above the lift where the load is let down.
+func TestNothingIsPulledFromUnderALoad(t *testing.T) {
+	t.Parallel()
+	first, last := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		s := drawStages(t)
+		if s.text == "" {
+			return
+		}
+		jb, _ := codesOf(s.text)
+		under := false
+		for _, st := range stepsOf(jb) {
+			var i int
+			if _, err := fmt.Sscanf(st.Key, "s%d", &i); err != nil {
+				t.Fatal(err)
+			}
+			switch {
+			case len(st.Hangs) > 0:
+				under = under || st.UnderLoad.Value != ""
+			case len(st.GoesOn) == 0:
+				under = false
+			}
+			// It is carried away by the step that takes the rotor out, and taken up toward it by each
+			// that comes before that one and is not a row.
+			up := st.Undoes == nil && s.out && s.leadsOut(i)
+			for _, c := range []struct {
+				what string
+				got  bool
+				want bool
+			}{
+				{"out before the lift goes on", len(st.FromUnder) > 0, under && len(st.GoesOn) > 0 && !up},
+				{"out when the load stands elsewhere", len(st.LeftBehind) > 0, under && len(st.GoesOn) > 0 && up && s.last(i)},
+			} {
+				if c.got != c.want {
+					t.Fatalf("step %s (%s): %s: %t, want %t\n%s", st.No, st.Key, c.what, c.got, c.want, s.text)
+				}
+			}
+			if len(st.FromUnder)+len(st.LeftBehind) > 0 {
+				under = false
+			}
+			first, last = first+len(st.FromUnder), last+len(st.LeftBehind)
+		}
+	})
+	if first < 15 || last < 5 {
+		t.Errorf("came out first %d times, last %d times only", first, last)
+	}
+}
+
+// leadsOut reports whether the load that hangs at a step is still on the hook when the last one
+// takes it out: no stage sets it down from here on.
+func (s *stages) leadsOut(i int) bool { return !slices.Contains(s.setDown[i:], true) }
+
 // TestNobodyHoldsALoad: a lift by hand in stages is told unless nothing is done
 // between them or each stage sets it down.
 func TestNobodyHoldsALoad(t *testing.T) {
@@ -149,11 +203,55 @@ func TestNobodyHoldsALoad(t *testing.T) {
 		{pin, "", "", ""},
 		{"", pin, "", "held-by-hand"},
 		{"", pin, ", set-down: [L1]", ""},
+		{pin, "      - {step: down, do: Lay it on the blocks., set-down: [L1]}\n", "", ""},
+		{"", "      - {step: down, do: Lay it on the blocks., remove: [pin], into: C1, set-down: [L1]}\n", "", "held-by-hand"},
 	} {
 		text := lawHead + "parts: {rotor: {name: Rotor, mass: 20 kg}, pin: {name: Pin}}\ncontainers: {C1: {name: Box, kind: box}}\nlay-down: {Y1: {what: Floor}}\nbig: {B1: {part: rotor}}\n" + hangingLift(true) +
 			"steps:\n  - section: Off\n    steps:\n" + c.before + "      - {step: up, do: Lift it., lift: [L1]" + c.setDown + "}\n" + c.between + "      - {step: out, do: Lift it out., lift: [L1], remove: [rotor], into: Y1}\n"
 		if _, codes := codesOf(text); strings.Join(codes, " ") != c.want {
 			t.Errorf("%v told, want %q\n%s", codes, c.want, text)
 		}
+	}
+}
+
+// What a step raises and a later one sets down hangs between the two, whatever stands there, and
+// what is set down where nothing is up is told. Common practice, no source.
+func TestSetDownBelowItsLift(t *testing.T) {
+	t.Parallel()
+	line := map[string]string{
+		"lift": "do: Lift it clear., lift: [L1]", "down": "do: Let it down., set-down: [L1]", "out": "do: Lift it out., lift: [L1], remove: [rotor], into: Y1",
+		"look": "do: Walk round it.", "pin": "do: Take the pin., remove: [pin], into: C1",
+	}
+	told, hands, clear := 0, 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		order := anyOrder(t, "lift", "down", "look", "pin")
+		switch rapid.IntRange(0, 3).Draw(t, "out") {
+		case 0:
+			order = append(order, "out")
+		case 1:
+			order = append(order, "out", "down")
+		}
+		lift, down, pin := slices.Index(order, "lift"), slices.Index(order, "down"), slices.Index(order, "pin")
+		last := len(order) - 1
+		hung := lift < down && lift < pin && pin < down || lift > down && slices.Contains(order, "out") && lift < pin
+		wrong := down < lift || last > down && order[last] == "down"
+		_, codes := codesOf(lawHead + "parts: {rotor: {name: Rotor, mass: 20 kg}, pin: {name: Pin}}\ncontainers: {C1: {name: Box, kind: box}}\nlay-down: {Y1: {what: Floor}}\nbig: {B1: {part: rotor}}\n" +
+			hangingLift(false) + "steps:\n  - section: Off\n    steps:\n" + stepLines(order, line))
+		if got := slices.Contains(codes, "nothing-hangs"); got != wrong {
+			t.Fatalf("%v: told %v, want nothing-hangs %t", order, codes, wrong)
+		}
+		if got := slices.Contains(codes, "hands-under-load"); got != hung {
+			t.Fatalf("%v: told %v, want hands-under-load %t", order, codes, hung)
+		}
+		if wrong {
+			told++
+		} else if hung {
+			hands++
+		} else {
+			clear++
+		}
+	})
+	if told == 0 || hands == 0 || clear == 0 {
+		t.Errorf("%d told, %d with hands under it, %d of neither", told, hands, clear)
 	}
 }

@@ -22,7 +22,7 @@ import (
 
 // Format is the number of the paper format. It is part of the digest: when what
 // is printed for the same definition changes, it goes up.
-const Format = 13
+const Format = 14
 
 // Inputs names the files that a job is made from.
 type Inputs struct {

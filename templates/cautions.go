@@ -42,7 +42,9 @@ func cautions(c *composer) []layout.Piece {
 	two := bands{width: (c.Span - between) / 2, between: between, gap: noteGap, either: true}
 	var all []columnLine
 	for _, n := range notes {
-		all = append(all, columnLine{c.cautionInFull(n, two.width), noteGap, false})
+		if n.FullIn == nil {
+			all = append(all, columnLine{c.cautionInFull(n, two.width), noteGap, false})
+		}
 	}
 	out = c.columnPages(out, all, two)
 	for i, s := range j.Spared {
@@ -58,8 +60,16 @@ func cautions(c *composer) []layout.Piece {
 // noteGap is the room between hazard notes in full.
 const noteGap layout.Mm = 1.5
 
-// cautionInFull is a hazard note with what happens and the steps it stands before.
+// cautionInFull is a hazard note with what happens and the steps it stands before, those of
+// the notes among them whose text in full it is.
 func (c *composer) cautionInFull(n *job.Caution, width layout.Mm) layout.Block {
+	steps, anchors := slices.Clone(n.Steps), []string{"caution " + n.Key}
+	for _, other := range c.Job.Cautions {
+		if other.FullIn == n {
+			steps, anchors = append(steps, other.Steps...), append(anchors, "caution "+other.Key)
+		}
+	}
+	slices.SortStableFunc(steps, func(a, b *job.Step) int { return a.Index - b.Index })
 	n = c.Note(n)
 	runs := []layout.Run{layout.T(layout.Strong, n.Hazard)}
 	for _, s := range []string{n.Result, n.Avoid} {
@@ -67,7 +77,11 @@ func (c *composer) cautionInFull(n *job.Caution, width layout.Mm) layout.Block {
 			runs = append(runs, layout.T(layout.Body, " "+s))
 		}
 	}
-	return c.NoteInFull(n, width, runs, c.W.Cautions.BeforeSteps.With(c.StepRefs(n.Steps))).Anchored("caution " + n.Key)
+	box := c.NoteInFull(n, width, runs, c.W.Cautions.BeforeSteps.With(c.StepRefs(steps)))
+	for _, a := range anchors {
+		box = box.Anchored(a)
+	}
+	return box
 }
 
 // signalLegend explains the signal words of some notes, each as it is printed, in two columns

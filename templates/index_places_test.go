@@ -8,7 +8,7 @@ import (
 	"matchmark/packs"
 )
 
-// Both ends of the wear ring clearance, read at one step, had a line each with the same step and
+// Both ends of the bore of the casing ring, read at one step, had a line each with the same step and
 // page; the gland studs, read at two steps, still have.
 func TestPlacesReadTogetherShareALineOfTheIndex(t *testing.T) {
 	t.Parallel()
@@ -17,12 +17,12 @@ func TestPlacesReadTogetherShareALineOfTheIndex(t *testing.T) {
 		t.Fatal(problems)
 	}
 	index := strings.Join(strings.Fields(paperOf(jb).sheets["dimensions"]), " ")
-	for _, want := range []string{"D20 DE, NDE", "D27 DE, NDE", "D6/DE", "D6/NDE"} {
+	for _, want := range []string{"D27 DE, NDE", "D28 DE, NDE", "D6/DE", "D6/NDE"} {
 		if !strings.Contains(index, want) {
 			t.Errorf("the list of dimensions does not say %q: %s", want, index)
 		}
 	}
-	for _, not := range []string{"D20/DE", "D20/NDE", "D6 DE"} {
+	for _, not := range []string{"D27/DE", "D27/NDE", "D6 DE"} {
 		if strings.Contains(index, not) {
 			t.Errorf("the list of dimensions says %q", not)
 		}

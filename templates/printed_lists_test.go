@@ -198,6 +198,9 @@ func (w *wants) safety(jb *job.Job) {
 		if len(c.Steps) == 0 {
 			continue
 		}
+		if c.FullIn != nil {
+			c = c.FullIn
+		}
 		n := filled(jb, c)
 		for _, t := range []string{n.Hazard, n.Result, n.Avoid, n.Rule} {
 			w.add("the cautions", p.sheets["cautions"], t, "a caution")

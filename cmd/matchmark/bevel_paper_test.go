@@ -64,7 +64,7 @@ var bevelWords = []onSheet{
 	{"traveler", "dowelsproud"}, {"reassembly", "dowelsproud"},
 	{"traveler", "baffle,LONGscrew"}, {"traveler", "1LONGbafflescrewM8x45"}, {"traveler", "5BafflescrewM8x20"},
 	// The blocks came out while the cover hung, and a hot cover was felt while it ran.
-	{"traveler", "onY1,slingsslack,thenallfourblocksout"}, {"reassembly", "ownlockonbreaker4-11,alicensedelectricianprovesdead,earths:onlynowtouch"},
+	{"traveler", "onY1,slingsslack"}, {"reassembly", "ownlockonbreaker4-11,alicensedelectricianprovesdead,earths:onlynowtouch,readthecovers"},
 	{"isolations", "lockedagainatR8.3"},
 	// Cups lay loose on their cones, or the ties stayed in; 0° of the backlash was nowhere marked.
 	{"traveler", "Tieeachofthefourcupstoitscone"}, {"reassembly", "fourcupshome,fourtiesout"}, {"traveler", "andthatgap:0°"},

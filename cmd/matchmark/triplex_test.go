@@ -201,7 +201,7 @@ var triplexWords = []onSheet{
 	// The first joint was opened after an hour at 60 bar, and no gauge was seen at zero before it.
 	{"traveler", "gaugeatzero,ventandblockdrainopenanddry"},
 	// New shells had no ticks, the tries of the float no stages, and no valve set the pressure.
-	{"reassembly", "oldshellstoSCRAP"}, {"reassembly", "at20,then46N·m"}, {"reassembly", "bypassvalveBV-21"},
+	{"reassembly", "oldshellstoSCRAP"}, {"reassembly", "at20,then46N·m"}, {"reassembly", "DV-21andBV-21open"},
 	// What is undone at once was to be set as found.
 	{"traveler", "onlyread,itisfilledatR7.2"}, {"traveler", "onlyread,lappedorrenewedatR1.5"}, {"traveler", "outofround"}, {"gather", "Leverbarfor2.3,R7.1,R8.1"},
 	{"reassembly", "leavesof0.05,0.10,0.20,0.50mm"}, {"reassembly", "AGAIN"},

@@ -51,6 +51,7 @@ func Attach(j *job.Job) source.Problems {
 			slices.SortStableFunc(st.Cautions, func(x, y *job.Caution) int { return rank(x) - rank(y) })
 		}
 	}
+	tellOnce(notes)
 	for _, n := range builtins {
 		if c := notes[n.Key]; c.Builtin && len(c.Steps) > 0 {
 			j.Cautions = append(j.Cautions, c)

@@ -91,7 +91,7 @@ var builtins = []*builtin{
 			Hazard: "Load that hangs.",
 			Result: "A brake that slips or a sling that creeps lets it down on whoever is under it.",
 			Short:  "Nobody under it, no hand or foot below it before what is written at the step stands under it. The hook is never left alone.",
-			Avoid:  "Nobody under it. No hand or foot below it or between it and its seat before what is written under the step stands under it. Nobody moves the hook, and it is never left alone.",
+			Avoid:  "Nobody under it. No hand or foot below it or between it and its seat; where a step writes what stands under it, not before that stands. Nobody moves the hook, and it is never left alone.",
 			Rule:   "DOE-STD-1090-96 ch. 7; ASME P30.1",
 		},
 	},

@@ -28,3 +28,12 @@ func sayUnder(notes map[string]*job.Caution, st *job.Step) {
 		st.Cautions, under.Steps = append(st.Cautions, under), append(under.Steps, st)
 	}
 }
+
+// tellOnce lets the text in full of the note that speaks of what stands under the load serve for
+// both, where both come.
+func tellOnce(notes map[string]*job.Caution) {
+	bare, under := notes[hanging], notes[propUnder]
+	if bare.Builtin && under.Builtin && len(bare.Steps) > 0 && len(under.Steps) > 0 {
+		bare.FullIn = under
+	}
+}

@@ -26,8 +26,9 @@ type Caution struct {
 	Signs                       []string
 	Hazard, Result, Avoid, Rule string
 	Steps                       []*Step
-	Short                       string // what stands before a step in place of Avoid, if it is long
-	Builtin                     bool   // not of the definition
+	Short                       string   // what stands before a step in place of Avoid, if it is long
+	Builtin                     bool     // not of the definition
+	FullIn                      *Caution // the note whose text in full holds for this one too, or nil
 }
 
 // A Spared is a built-in hazard note that an author has left out of a step, with

@@ -56,6 +56,12 @@ func (l *Lift) comesOutLater(st *Step) bool {
 	return next != nil && slices.Contains(next.GoesOn, l) && l.TakenOffBy(next)
 }
 
+// CarriesAway reports whether a step that goes on with a load that hangs takes it off its
+// place, or takes it up toward the step that does.
+func (l *Lift) CarriesAway(st *Step) bool {
+	return l.TakenOffBy(st) && !l.PutOnBy(st) || !l.MovedBy(st) && slices.Contains(st.LeftHanging, l) && l.comesOutLater(st)
+}
+
 // overItsSeat reports whether a load that hangs at a step was put back by the last step above
 // it that moved the load: it hangs over its seat and is only let down.
 func (l *Lift) overItsSeat(st *Step) bool {

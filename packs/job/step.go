@@ -88,6 +88,7 @@ type Step struct {
 	Hangs        []*Lift     // that earlier steps have left hanging, and that it does not make
 	GoesOn       []*Lift     // that it makes, with a load that hangs already
 	FromUnder    []string    // what was put under those loads and comes out again first
+	LeftBehind   []string    // what was put under them and comes out again when they stand elsewhere
 	LeftHanging  []*Lift     // that it makes and leaves hanging
 	Shut         []*Opening  // seen clean by an earlier step, covered by a load that comes to stand here
 	Lock, Unlock []*Isolation

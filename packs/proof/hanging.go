@@ -15,7 +15,7 @@ func (r *report) checkHanging() {
 		r.handsUnder(st)
 		for _, l := range st.SetDown {
 			if !slices.Contains(st.Lifts, l) && r.walk.Hung(l, st) == nil {
-				r.problems.Add(st.At, "nothing-hangs", l.Mark+" is set down at "+st.Name()+", but its load does not hang then", "take set-down: out, or write lift: ["+l.Mark+"] at the step that raises it")
+				r.standsAlready(st, l)
 			}
 		}
 		if st.Undoes == nil && st.UnderLoad.Value != "" && !st.LoadAbove() {
@@ -27,6 +27,29 @@ func (r *report) checkHanging() {
 			r.heldByHand(l)
 		}
 	}
+}
+
+// standsAlready tells of a load that is set down where it does not hang, and which step has
+// brought it to stand.
+func (r *report) standsAlready(st *job.Step, l *job.Lift) {
+	message := l.Mark + " is set down at " + st.Name() + ", but its load does not hang then"
+	for i := r.walk.Start(st) - 1; i >= 0; i-- {
+		e := r.walk.Events[i]
+		by, made := "", slices.Contains(e.Step.Lifts, l)
+		switch {
+		case e.Verb == job.DoSetDown && e.Lift == l:
+			by = "sets it down already"
+		case made && l.TakenOffBy(e.Step):
+			by = "lays it down already, where its into: says"
+		case made || e.Lands(l):
+			by = "brings it to stand already"
+		default:
+			continue
+		}
+		r.problems.AddWith(st.At, "nothing-hangs", message, e.Step.At, e.Step.Name()+" "+by, "take set-down: out", "or write lift: ["+l.Mark+"] at a step between the two, if it is raised again")
+		return
+	}
+	r.problems.Add(st.At, "nothing-hangs", message, "take set-down: out, or write lift: ["+l.Mark+"] at the step above that raises it")
 }
 
 // handsUnder tells of a step that puts hands at a load that hangs and does not say
@@ -71,11 +94,12 @@ func handsAt(st *job.Step) string {
 	return ""
 }
 
-// heldByHand tells of a load that people hold by hand while another step is done.
+// heldByHand tells of a load that people hold by hand while another step is done than the one
+// that sets it down.
 func (r *report) heldByHand(l *job.Lift) {
 	for _, st := range r.walk.Steps {
 		raised := r.walk.Hung(l, st)
-		if raised == nil || slices.Contains(st.Lifts, l) {
+		if raised == nil || slices.Contains(st.Lifts, l) || slices.Contains(st.SetDown, l) && handsAt(st) == "" {
 			continue
 		}
 		r.problems = append(r.problems, source.Problem{

@@ -35,7 +35,8 @@ func (w *Walk) hang(st *job.Step) {
 
 // staysUp reports whether a step that makes a lift leaves its load hanging. A
 // generated row does so where the load hung before the step that it undoes, and a
-// later row lets it down; a written step where another one goes on with the lift.
+// later row lets it down; a written step where another one goes on with the lift, or
+// sets its load down.
 func (w *Walk) staysUp(l *job.Lift, st *job.Step) bool {
 	if st.Undoes != nil {
 		later := slices.ContainsFunc(l.Steps, func(x *job.Step) bool { return x.Index > st.Index })
@@ -48,12 +49,32 @@ func (w *Walk) staysUp(l *job.Lift, st *job.Step) bool {
 		}
 	}
 	switch {
-	case next == nil, l.TakenOffBy(st):
+	case l.TakenOffBy(st):
+		return false
+	case w.setDownBetween(l, st, next):
+		return true
+	case next == nil:
 		return false
 	case l.PutOnBy(st):
 		return !l.MovedBy(next)
 	}
 	return true
+}
+
+// setDownBetween reports whether a written step below one that makes a lift sets its load
+// down, before the next that makes it, nil for none: until then the load hangs.
+func (w *Walk) setDownBetween(l *job.Lift, st, next *job.Step) bool {
+	if slices.Contains(st.SetDown, l) {
+		return false
+	}
+	for _, s := range w.Job.Sections {
+		for _, x := range s.Steps {
+			if x.Index > st.Index && (next == nil || x.Index < next.Index) && x.Undoes == nil && slices.Contains(x.SetDown, l) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // Hung is the step that raised the load of a lift, nil if it does not hang when
@@ -62,30 +83,20 @@ func (w *Walk) Hung(l *job.Lift, st *job.Step) *job.Step { return w.hung[l].befo
 
 // noteHanging writes into the job which loads hang at a step, whether it goes on with
 // their lifts or not, and which a step leaves hanging. What people hold by hand does not
-// hang. What was put under a load comes out again where its lift goes on.
+// hang.
 func (w *Walk) noteHanging() {
 	for _, l := range w.Job.Lifts {
 		if l.ByHand || w.hung[l] == nil {
 			continue
 		}
-		var under []string // what stands under it
 		var up []*job.Step // that have left it hanging
 		for _, st := range w.Steps {
 			made := slices.Contains(st.Lifts, l)
 			switch hung := w.Hung(l, st) != nil; {
 			case hung && made:
 				st.GoesOn = append(st.GoesOn, l)
-				for _, u := range under { // two loads may hang over the same blocks
-					if !slices.Contains(st.FromUnder, u) {
-						st.FromUnder = append(st.FromUnder, u)
-					}
-				}
-				under = nil
 			case hung:
 				st.Hangs = append(st.Hangs, l)
-				if u := st.UnderLoad.Value; u != "" && !slices.Contains(under, u) {
-					under = append(under, u)
-				}
 			}
 			if l.TakenOffBy(st) {
 				up = nil // what was let down for a trial is away again, and nothing stands
@@ -99,7 +110,41 @@ func (w *Walk) noteHanging() {
 				up = nil
 			}
 		}
+		w.noteUnder(l)
 	}
+}
+
+// noteUnder writes into the job where what was put under a load that hangs comes out again.
+// A load that is let down upon its seat needs it out first; one that is carried away leaves it
+// behind, and hands go to it only when the load stands elsewhere: it stays through every stage
+// by which the load goes on up to there.
+func (w *Walk) noteUnder(l *job.Lift) {
+	var under []string // what stands under it
+	for _, st := range w.Steps {
+		switch u := st.UnderLoad.Value; {
+		case slices.Contains(st.Hangs, l):
+			if u != "" && !slices.Contains(under, u) {
+				under = append(under, u)
+			}
+		case !slices.Contains(st.GoesOn, l):
+			under = nil
+		case !l.CarriesAway(st):
+			st.FromUnder, under = withNew(st.FromUnder, under), nil
+		case !slices.Contains(st.LeftHanging, l):
+			st.LeftBehind, under = withNew(st.LeftBehind, under), nil
+		}
+	}
+}
+
+// withNew is a list with those of another that it has not: two loads may hang over the same
+// blocks.
+func withNew(list, more []string) []string {
+	for _, x := range more {
+		if !slices.Contains(list, x) {
+			list = append(list, x)
+		}
+	}
+	return list
 }
 
 // stands notes what is true only when a load that some steps have left hanging stands: what it

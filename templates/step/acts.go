@@ -95,7 +95,7 @@ func runs(c *block.Composer, st *job.Step, elsewhere bool) []run {
 // put away later than its verb stands.
 func orderOf(st *job.Step) ([]job.Verb, bool) {
 	order, away := putAway(st)
-	return withClosing(st, order), away
+	return withLeftBehind(st, withClosing(st, order)), away
 }
 
 // putAway is the order of a step in print, and whether it differs from that of its verbs:
@@ -180,6 +180,9 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 		r.guards = v != job.DoUnlockForNow || len(st.OpenMeanwhile)+len(st.OffMeanwhile) == 0
 	case job.DoCountTools:
 		r = lines(toolLines)
+	case doLeftBehind:
+		r = lines(leftBehindLines)
+		r.guards = true
 	case doSeeClean, doShut:
 		r = lines(func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
 			return coveredLines(c, st, v, width)

@@ -2,6 +2,7 @@ package step
 
 import (
 	"slices"
+	"strings"
 
 	"matchmark/layout"
 	"matchmark/packs/job"
@@ -13,6 +14,7 @@ import (
 const (
 	doSeeClean job.Verb = -1 - iota
 	doShut
+	doLeftBehind // what was put under a load comes out, when the load stands elsewhere and is seen to
 )
 
 // withClosing puts the two verbs of print into the order of a step that covers what it closes.
@@ -35,6 +37,26 @@ func withClosing(st *job.Step, order []job.Verb) []job.Verb {
 	}
 	order = slices.Insert(slices.Clone(order), shut, doShut)
 	return slices.Insert(order, clean, doSeeClean)
+}
+
+// withLeftBehind puts what was put under a load that is carried away below all that is done and
+// seen while it hangs: ticked in order, nobody's hands go under it.
+func withLeftBehind(st *job.Step, order []job.Verb) []job.Verb {
+	if len(st.LeftBehind) == 0 {
+		return order
+	}
+	at := 0
+	for i, v := range order {
+		if v == job.DoLift || v == job.DoRemove && len(st.Remove) > 0 || v == job.DoTakeOut && len(st.TakeOut) > 0 || v == job.DoSee && len(st.Seen) > 0 {
+			at = i + 1
+		}
+	}
+	return slices.Insert(slices.Clone(order), at, doLeftBehind)
+}
+
+// leftBehindLines are its box to tick.
+func leftBehindLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+	return []layout.Block{guardTick(c, st, c.W.Guard.FromUnder.With(strings.Join(st.LeftBehind, c.W.Common.Semicolon)), width)}
 }
 
 // closeLines are the boxes to tick for the openings that a step closes without a cover.

@@ -58,6 +58,34 @@ func TestLiftThatGoesOnHasItsLine(t *testing.T) {
 	}
 }
 
+// Ticked in order, blocks were pulled from under 145 kg on the hook: their box stood above the line
+// of the lift that carried the cover away, and above what is seen on the way.
+func TestBlocksComeOutWhenTheLoadStands(t *testing.T) {
+	t.Parallel()
+	seen := 0
+	starterSteps("bevel-gearbox.yaml", func(st *job.Step, items []layout.Item) {
+		if len(st.LeftBehind) == 0 {
+			return
+		}
+		seen++
+		out, before := -1, -1 // items are set down the page
+		for i, it := range items {
+			switch text := plain(it); {
+			case strings.HasPrefix(text, "out again:"):
+				out = i
+			case strings.HasPrefix(text, "seen:"), strings.HasPrefix(text, st.GoesOn[0].Mark+" goes on from"):
+				before = i
+			}
+		}
+		if before < 0 || out <= before {
+			t.Errorf("%s: the blocks come out at item %d, the load is seen to stand at item %d", st.Name(), out, before)
+		}
+	})
+	if seen == 0 {
+		t.Error("nothing was put under a load that is carried away")
+	}
+}
+
 // A joint at several places had its mark before its box and "tight" behind it: the word stood
 // nearer to the next mark than the box to its own.
 func TestTickOfAPlaceHasItsMarkBehindIt(t *testing.T) {
