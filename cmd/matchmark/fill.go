@@ -140,7 +140,7 @@ func (c *returned) out() string {
 		text += fmt.Sprintf(", %d to be mended", mend)
 	}
 	if later > 0 {
-		text += fmt.Sprintf(", %d found out and set later", later)
+		text += fmt.Sprintf(", and %d more found out and set later", later)
 	}
 	return text
 }

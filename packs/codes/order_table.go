@@ -47,7 +47,7 @@ var orderCodes = []Entry{
 	{"people-in-words", "The words of a step want more people than its keys, by which the crew is planned.", "Write people:, at a put-back row back-people:."},
 	{"said-not-done", "The words of a step tell of counting or locking, and the step has no key for it.", "Write the key, or say it in other words."},
 	{"drained-unlocked", "A step drains or vents the machine by its words, and nothing is locked yet.", "Do it below the step that locks, or say in the words that the plant does it."},
-	{"proved-late", "What proves an isolation is seen only when the machine is open.", "See it at a step above the one that opens."},
+	{"proved-late", "What proves an isolation, or the hold on it, is seen only when the machine is open or worked on.", "See it, or write the hold, at a step above that."},
 	{"guard-on", "A part of a coupling, a belt or a chain is worked on while the guard over it is on.", "Do it at a step at which the guard is off, or write behind: at the part."},
 	{"gas-late", "A hold for the air within stands below a step that works inside.", "Write hold: at a step above the first entry."},
 	{"hold-late", "A hold stands below the step that puts back what is decided there, or takes the locks off.", "Write hold: at a step above it."},

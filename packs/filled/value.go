@@ -121,7 +121,11 @@ func faulty(err error, text string, b job.Blank, comma bool) *refusal {
 	if typed := []rune(text); f.Code == "decimal-comma" && !comma && f.Offset+f.Width <= len(typed) {
 		out.help = nil // the value itself with a point, not a made-up one
 		for _, h := range f.Help {
-			out.help = append(out.help, string(typed[:f.Offset])+h+string(typed[f.Offset+f.Width:]))
+			rest := string(typed[f.Offset+f.Width:])
+			if unit := b.Box.Unit.Text(); strings.TrimSpace(rest) == "" && unit != "" { // else the next run refuses what this one said
+				rest = " " + unit
+			}
+			out.help = append(out.help, string(typed[:f.Offset])+h+rest)
 		}
 	}
 	if text != "" && !comma {

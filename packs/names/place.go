@@ -1,8 +1,10 @@
 package names
 
 import (
+	"slices"
 	"sort"
 	"strconv"
+	"strings"
 	"unicode/utf8"
 
 	"matchmark/packs/def"
@@ -143,6 +145,10 @@ func (b *Index) CheckVarying(v def.Varying, what string, places []job.Place) {
 	}
 	for _, by := range v.By {
 		if !known[by.Name.Value] {
+			if slices.Contains(b.placeNames(), by.Name.Value) {
+				b.Problems.Add(by.Name.At, "unknown-name", source.Quote(by.Name.Value)+" is a place of this job, but none of this repeat", "one of: "+strings.Join(Keys(known), ", "))
+				continue
+			}
 			b.Unknown(by.Name, "place here", KnownTo(b, known), "places")
 		}
 	}

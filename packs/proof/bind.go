@@ -35,6 +35,7 @@ var binding = map[string]func(*binder){
 	"out-of-line":   (*binder).outOfLine,
 	"unopened":      (*binder).unopened,
 	"proved-late":   (*binder).provedLate,
+	"proved-hands":  (*binder).provedHands,
 	"guard-on":      (*binder).guardOn,
 	"fill-open":     (*binder).fillOpen,
 	"no-oil-yet":    (*binder).noOilYet,

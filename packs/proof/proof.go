@@ -93,6 +93,7 @@ var Laws = []Law{
 	{"lift-aid", "what a load hangs by is on it, with its bolts tight, before it is raised", (*report).checkLiftAid},
 	{"drained", "nothing is drained or vented by hand before the machine is locked", (*report).checkDrained},
 	{"proved-late", "what proves an isolation is seen before anything is opened", (*report).checkProvedLate},
+	{"proved-hands", "an isolation is proved and released before the first part is worked on", (*report).checkProvedHands},
 	{"guard-on", "nothing of a coupling, a belt or a chain is worked on with the guard over it on", (*report).checkGuardOn},
 	{"permit-locks", "a permit is asked for when its locks are on, and no lock comes off while it is out", (*report).checkPermitLocks},
 	{"lift-permit", "where some lifts are made on a permit, all are", (*report).checkLiftPermit},

@@ -14,19 +14,20 @@ import (
 // empty by hand, a test load is lifted off its truck by something else, and what is read after a run may be read behind them.
 var (
 	saysStart   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:start(?: up)?|switch on) (?:it|(?:the )?(?:` + machineWords + `))\b|(?:^|[.;:!?,] |\b(?:and|then|now) )switch (?:it|(?:the )?(?:` + machineWords + `)) on\b`)
-	saysRun     = phrase.Of(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
+	saysRun     = phrase.Of(`(?i)(?:(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it )?|\brun (?:the )?(?:` + machineWords + `) |\blet (?:it|the (?:` + machineWords + `)) run )(?:(?:up )?(?:to|at) (?:(?:full|half|low|rated|running|working) )?speed |empty |unloaded |uncoupled |idle |warm )?(?:for )?(?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)\b`)
 	saysEmpty   = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )run (?:it|(?:the )?(?:` + machineWords + `)) (?:empty|unloaded|uncoupled|idle|at (?:full|half|low|rated|running) speed|up to (?:full |rated |running )?speed)\b`)
 	saysLoad    = phrase.Of(`(?i)(?:^|[.;:!?,] |\b(?:and|then|now) )(?:lift|raise|hoist|lower|hold) (?:a |the )?(?:full |rated )?(?:test|proof) (?:load|weight)\b`)
 	otherLifts  = phrase.Of(`(?i)^[^.;:]*\b(?:onto|on to|off|from the (?:truck|lorry|pallet|rack)|(?:with|by) (?:the |a |its )?(?:[\w-]+ )?(?:crane|forklift|fork-lift|truck|telehandler|hand pump|jacks?|hand|slings?))\b`)
 	offFloor    = phrase.Of(`(?i)\b(?:just )?off (?:the )?(?:floor|ground|deck)\b`)
 	atSpeed     = phrase.Of(`(?i)^(?:vibration|noise|current|sound|draught|draft)\b[^.;:]*\bat (?:full|running|rated|operating|working) speed\b`)
+	afterHours  = phrase.Of(`(?i)^(?:(?:\w+ ){0,3}bearing |oil |winding |casing )temperature\b[^.;:]*\b(?:after|at the end of) (?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)(?: of running| at speed)?$`)
 	saysRunning = phrase.Of(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
 	otherRuns   = phrase.Of(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench)|(?:wheels?|rollers?|drums?|shafts?) by)\b|^-\w|^[^.;:]*\b(?:on (?:the |a )?(?:balancing|test|milling|turning) (?:machine|bench|stand|rig)|on (?:the |a )?(?:lathe|balancer)|(?:with|by) (?:the |a |its )?(?:hand(?: pump| crank)?|barring gear|crank|lever|drill)|of (?:water|oil|air|product|liquid|slurry|grease)|(?:through|by) (?:the |its )?(?:drains?|vents?|plug)|into (?:the |a )?(?:drum|tank|tray|bucket|sump|drain))\b`)
 	triedStart  = phrase.Of(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
 )
 
 const (
-	machineWords = "pump|fan|motor|gearbox|machine|compressor|turbine|blower|mill|belt|mixer|agitator|drive|engine"
+	machineWords = "pump|fan|motor|gearbox|machine|compressor|turbine|blower|mill|belt|mixer|agitator|drive|engine|set|unit|exciter|generator"
 	numberWords  = `an?|one|two|three|four|five|six|ten|fifteen|twenty|thirty|half an|several|some|a few|\d+(?:[.,]\d+)?(?: (?:to|or) \d+)?`
 )
 
@@ -87,7 +88,7 @@ func (r *report) readsLocked(st *job.Step) string {
 			continue
 		}
 		d := e.Dim
-		if atSpeed.MatchString(r.job.InEnglish(d.What)) || slices.ContainsFunc([]string{d.State.With, d.Of.Name, d.From.Name, d.To.Name}, func(words string) bool {
+		if atSpeed.MatchString(r.job.InEnglish(d.What)) || afterHours.MatchString(r.job.InEnglish(d.What)) && d.Found == nil || slices.ContainsFunc([]string{d.State.With, d.Of.Name, d.From.Name, d.To.Name}, func(words string) bool {
 			return saysRunning.MatchString(r.job.InEnglish(words))
 		}) {
 			return "reads " + d.Mark + " while it runs"

@@ -47,3 +47,15 @@ func TestUnitsAreToldApart(t *testing.T) {
 		}
 	}
 }
+
+// TestHelpIsNoThousandOff: a unit with a prefix that is not read was helped to the unit without it,
+// which is a thousand times as much. The prefixes are those of the SI.
+func TestHelpIsNoThousandOff(t *testing.T) {
+	for typed, want := range map[string]string{"5 mW": "kW", "5 mN": "kN", "5 Mmm": "in", "5 Mbar": "MPa", "5 Mrpm": "rpm"} {
+		_, err := ParseQuantity(typed)
+		f, ok := err.(*Fault)
+		if !ok || !strings.HasPrefix(strings.Join(f.Help, ""), "one of: ") || !strings.Contains(f.Help[0], want) {
+			t.Errorf("%s: %v, want the units of its kind", typed, err)
+		}
+	}
+}

@@ -26,12 +26,34 @@ func unknownUnit(word string, offset int, number string) *Fault {
 		f.Help = []string{number + " " + write}
 		return f
 	}
+	if known := multiples(word); known != nil {
+		f.Help = []string{"one of: " + strings.Join(known, ", ")}
+		return f
+	}
 	if near := nearest.Word(word, UnitWords()); near != "" {
 		f.Help = []string{number + " " + near}
 		return f
 	}
 	f.Help = []string{"one of: " + strings.Join(UnitWords(), ", ")}
 	return f
+}
+
+// multiples lists the units of one dimension for a word that is one of them with another prefix of
+// the SI before it: the unit alone looks much like it, and is a thousand times off. A nearest word
+// that differs in the prefix alone is as far off.
+func multiples(word string) []string {
+	for _, p := range []string{"m", "k", "M", "G", "T", "µ", "μ", "u", "p"} {
+		rest, ok := strings.CutPrefix(word, p)
+		if !ok || rest == "" {
+			continue
+		}
+		for i, s := range spellings {
+			if s.text == rest || s.print == rest {
+				return WordsOf(Unit(i).Dimension())
+			}
+		}
+	}
+	return nil
 }
 
 // UnitHint tells what to write for a unit that is not read, because it can mean
