@@ -8,7 +8,7 @@ const printedTexts = `
 	Consumables.Size Consumables.What Containers.Keep Containers.Name Containers.Note Cranes.What Dimensions.FoundOut Dimensions.From.Face Dimensions.Load
 	Dimensions.Note Dimensions.Of.Face Dimensions.Out Dimensions.Over Dimensions.Plane Dimensions.Pushed Dimensions.Says.Note Dimensions.Says.Source
 	Dimensions.Says.Text Dimensions.Source Dimensions.StampedOn.Face Dimensions.To.Face Dimensions.Under Dimensions.ViewedFrom Dimensions.What Dimensions.WhyCoarse
-	Dimensions.With Equipment.Location Equipment.Maker Equipment.Name Equipment.Serial Equipment.Tag Equipment.Type Gear.LeftSource Gear.What Heats.Grip.Because
+	Dimensions.With Equipment.Location Equipment.Maker Equipment.Name Equipment.Serial Equipment.Tag Equipment.Type Gear.HeatSource Gear.LeftSource Gear.What Heats.Grip.Because
 	Heats.Grip.DecidedBy Heats.Hub.Source Heats.Neighbours.KeptCool Heats.Neighbours.MeasuredWith Heats.Neighbours.Source Heats.Neighbours.What Heats.Note
 	Heats.NothingNear Heats.Pull.IfStuck Heats.Pull.Puller Heats.Pull.Shield Heats.Pull.WorkableBecause Heats.What Holds.Releases Holds.What Instruments.Name
 	Instruments.Number Isolations.Energy Isolations.Point Isolations.Proved Isolations.State Job.Number Job.Planner Job.Scope Job.Title Joints.Friction.Source
@@ -50,7 +50,7 @@ var otherTexts = map[string]string{
 	Alignments.Limits.Over Alignments.Limits.Rows.Angle Alignments.Limits.Rows.Offset Alignments.Limits.Rows.UpTo Alignments.Limits.Speed Alignments.Limits.Where
 	Alignments.Reads Alignments.Sag Alignments.SagOther Alignments.SoftFoot.Limit Alignments.Span Alignments.Target.Right Alignments.Target.Up Alignments.Tries
 	Cranes.Block Cranes.HighHook Cranes.Rated Dimensions.At.Every Dimensions.At.Rows Dimensions.BackOff Dimensions.Nominal Dimensions.OneIs Dimensions.Spare
-	Gear.Ends Gear.Flattest Gear.LeftAt Gear.Length Gear.LugRise Gear.Mass Gear.MayBend Gear.MayPress Gear.Rated Gear.Rise Gear.Rope Gear.Thread Gear.TopLugs
+	Gear.Ends Gear.Flattest Gear.Heat Gear.LeftAt Gear.Length Gear.LugRise Gear.Mass Gear.MayBend Gear.MayPress Gear.Rated Gear.Rise Gear.Rope Gear.Thread Gear.TopLugs
 	Heats.Air Heats.AtWork.Coldest Heats.AtWork.Hottest Heats.AtWork.HubOver Heats.AtWork.RPM Heats.AtWork.ShaftOver Heats.Diameter Heats.FireWatch Heats.Fit
 	Heats.Grip.Holding Heats.Grip.HubRough Heats.Grip.Pulling Heats.Grip.ShaftRough Heats.Hub.AtMost Heats.Hub.Length Heats.Hub.Outside Heats.Hub.Strength
 	Heats.Hub.Yield Heats.Interference Heats.Neighbours.AtMost Heats.Neighbours.Away Heats.Pull.Clearance Heats.Pull.Depth Heats.Pull.Longest Heats.Pull.Net

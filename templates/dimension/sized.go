@@ -147,7 +147,7 @@ func rowsIn(width layout.Mm, lists [][]layout.Block) iter.Seq[[]*layout.Block] {
 		for _, list := range lists {
 			for i := range list {
 				b := &list[i]
-				if len(row) > 0 && rowWidth(row)+layout.GapX+b.W > width {
+				if len(row) > 0 && !(rowWidth(row) + layout.GapX + b.W).Fits(width) {
 					if !yield(row) {
 						return
 					}
