@@ -47,7 +47,7 @@ func (p *Pages) count(sheet string, b *Block) {
 		boxes = map[string]int{}
 		p.Boxes[sheet] = boxes
 	}
-	b.ink.eachItem(func(it *Item) {
+	b.ink.eachItem(0, 0, func(it *Item, _, _ Mm) {
 		if strings.HasPrefix(it.Role, boxRoles) {
 			boxes[it.Role]++
 		}

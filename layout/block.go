@@ -44,7 +44,7 @@ func (b Block) Empty() bool {
 func Space(w, h Mm) Block { return Block{W: w, H: h} }
 
 // Drawn is a block of the given size with the given items.
-func Drawn(w, h Mm, items ...Item) Block { return Block{W: w, H: h, ink: ink{items: items}} }
+func Drawn(w, h Mm, items ...Item) Block { return Block{W: w, H: h, ink: drawnInk(items)} }
 
 // place adds all of c to b, its corner at x, y. b must own its slices.
 func (b *Block) place(c Block, x, y Mm) {

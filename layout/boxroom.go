@@ -27,10 +27,12 @@ func (k *ink) boxes() (top, bottom Mm, some bool) {
 		}
 		top, bottom = min(top, t), max(bottom, b)
 	}
-	for i := range k.items {
-		if it := &k.items[i]; strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
-			_, t, _, b := it.Bounds()
-			see(t, b)
+	for o := k.own; o != nil; o = o.of {
+		for i := range o.items {
+			if it := &o.items[i]; strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
+				_, t, _, b := it.Bounds()
+				see(t, b)
+			}
 		}
 	}
 	for i := range k.parts {
@@ -78,14 +80,10 @@ const sharedLine Mm = 0.1
 // eachBox calls see with the left, top, right and lower edge of each box to write in, moved by x
 // and y; boxes to tick are left out, as BoxRoom does.
 func (k *ink) eachBox(x, y Mm, see func([4]Mm)) {
-	for i := range k.items {
-		if it := &k.items[i]; strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
+	k.eachItem(x, y, func(it *Item, x, y Mm) {
+		if strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
 			l, t, r, b := it.Bounds()
 			see([4]Mm{l + x, t + y, r + x, b + y})
 		}
-	}
-	for i := range k.parts {
-		p := &k.parts[i]
-		p.eachBox(x+p.x, y+p.y, see)
-	}
+	})
 }

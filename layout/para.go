@@ -62,7 +62,7 @@ func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
 	}
 	out := s.para(width, runs, o, false)
 	if out.H > 0 {
-		out.ink = laterInk(func() []Item { return s.para(width, runs, o, true).ink.items })
+		out.ink = laterInk(func() []Item { return s.para(width, runs, o, true).ink.own.all() })
 	}
 	return out
 }

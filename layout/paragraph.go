@@ -40,7 +40,7 @@ func (p *Paragraph) Set(width Mm) Block {
 	}
 	out := p.fill(width, false)
 	if out.H > 0 {
-		out.ink = laterInk(func() []Item { return p.fill(width, true).ink.items })
+		out.ink = laterInk(func() []Item { return p.fill(width, true).ink.own.all() })
 	}
 	return out
 }
