@@ -10,8 +10,8 @@ func (b Block) BoxRoom() (above, below Mm) {
 	if top, bottom, some := b.ink.boxes(); some {
 		above, below = min(above, top), min(below, b.H-bottom)
 	}
-	for i := range b.Partings {
-		_, last := b.Partings[i].Lower.BoxRoom()
+	for i := range b.Partings() {
+		_, last := b.Partings()[i].Lower.BoxRoom()
 		below = min(below, last)
 	}
 	return above, below
@@ -56,8 +56,8 @@ func GapBelow(upper, lower Block, gap Mm) Mm {
 	}
 	need := gap
 	ends := []Block{upper}
-	for i := range upper.Partings {
-		ends = append(ends, upper.Partings[i].Lower)
+	for i := range upper.Partings() {
+		ends = append(ends, upper.Partings()[i].Lower)
 	}
 	for _, end := range ends {
 		end.ink.eachBox(0, 0, func(a [4]Mm) {

@@ -147,10 +147,11 @@ func (k ink) appendTo(out []Item) []Item {
 // of the blocks that it was made of, and takes less memory where it is kept for long.
 func (b Block) Settled() Block {
 	b.ink = drawnInk(b.Items())
-	b.Partings = slices.Clone(b.Partings)
-	for i, x := range b.Partings {
-		b.Partings[i] = Parting{x.Upper.Settled(), x.Lower.Settled(), x.Apart, x.Led}
+	ways := slices.Clone(b.Partings())
+	for i, x := range ways {
+		ways[i] = Parting{x.Upper.Settled(), x.Lower.Settled(), x.Apart, x.Led}
 	}
+	b.SetPartings(ways)
 	return b
 }
 

@@ -1,9 +1,6 @@
 package layout
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // Run is text in one style within a paragraph. A line feed in it starts a new
 // line, every other white space is one space. No-break spaces hold words
@@ -85,7 +82,6 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 	whole := b.frags
 	b.whole = true
 	with, without := *out, *out
-	with.Misfits, without.Misfits = slices.Clip(out.Misfits), slices.Clip(out.Misfits)
 	if !b.lines(&with, width, o, draw) {
 		*out = with
 		return
@@ -93,7 +89,7 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 	parted := b.frags
 	b.frags, b.whole, b.kept = whole, true, true
 	b.lines(&without, width, o, draw)
-	if b.kept = false; !without.H.fits(with.H) || len(without.Misfits) > len(with.Misfits) {
+	if b.kept = false; !without.H.fits(with.H) || len(without.Misfits()) > len(with.Misfits()) {
 		without, b.frags = with, parted
 	}
 	*out = without
@@ -124,7 +120,7 @@ func (b *breaker) lines(out *Block, width Mm, o ParaOpts, draw bool) (led bool) 
 		}
 		l, over := b.next(i, room-hang)
 		if over > slack {
-			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
+			out.AddMisfits(b.tooWide(l, over, o))
 		}
 		b.emit(out, l, room, hang, o, draw)
 		led = led || !first && b.frags[l.from].point
@@ -147,7 +143,7 @@ func (s *Setter) line(width Mm, runs []Run, o ParaOpts) Block {
 	if width == 0 {
 		out.W = l.w
 	} else if !l.w.fits(width) {
-		out.Misfits = append(out.Misfits, b.tooWide(l, l.w-width, o))
+		out.AddMisfits(b.tooWide(l, l.w-width, o))
 	}
 	b.emit(&out, l, out.W, 0, o, true)
 	s.frags = b.frags[:0]
@@ -184,7 +180,7 @@ func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 		k := s.cutOf(r)
 		for _, m := range k.misfits {
 			m.Ref = refOr(r.Ref, o.Ref)
-			out.Misfits = append(out.Misfits, m)
+			out.AddMisfits(m)
 		}
 		c.join(i, r, k)
 		texts = append(texts, k.text)
