@@ -35,7 +35,7 @@ func (b Block) Partings() []Parting {
 	return b.besides.partings
 }
 
-// AddMisfits adds what could not be set in the block as asked.
+// AddMisfits adds what could not be set in the block as asked; the caller does not change it any more.
 func (b *Block) AddMisfits(more ...Misfit) {
 	if len(more) > 0 {
 		b.besides = b.besides.with(nil, more)
@@ -56,7 +56,11 @@ func (s *besides) with(anchors []Anchor, misfits []Misfit) *besides {
 		out = *s
 	}
 	out.anchors = append(slices.Clip(out.anchors), anchors...)
-	out.misfits = append(slices.Clip(out.misfits), misfits...)
+	if len(out.misfits) == 0 {
+		out.misfits = slices.Clip(misfits)
+	} else {
+		out.misfits = append(slices.Clip(out.misfits), misfits...)
+	}
 	return &out
 }
 

@@ -109,6 +109,7 @@ func (b *breaker) hasPoint() bool {
 // between two facts.
 func (b *breaker) lines(out *Block, width Mm, o ParaOpts, draw bool) (led bool) {
 	first := true
+	var wide []Misfit
 	for i := 0; i < len(b.frags); first = false {
 		var hang Mm
 		if !first {
@@ -120,12 +121,13 @@ func (b *breaker) lines(out *Block, width Mm, o ParaOpts, draw bool) (led bool) 
 		}
 		l, over := b.next(i, room-hang)
 		if over > slack {
-			out.AddMisfits(b.tooWide(l, over, o))
+			wide = append(wide, b.tooWide(l, over, o))
 		}
 		b.emit(out, l, room, hang, o, draw)
 		led = led || !first && b.frags[l.from].point
 		i = l.to
 	}
+	out.AddMisfits(wide...)
 	out.W = width
 	return led
 }
@@ -174,13 +176,14 @@ func (s *Setter) Words(st Style, text string) Block {
 // single signs.
 func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 	var out Block
+	var lacking []Misfit
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := s.texts[:0]
 	for i, r := range runs {
 		k := s.cutOf(r)
 		for _, m := range k.misfits {
 			m.Ref = refOr(r.Ref, o.Ref)
-			out.AddMisfits(m)
+			lacking = append(lacking, m)
 		}
 		c.join(i, r, k)
 		texts = append(texts, k.text)
@@ -189,6 +192,7 @@ func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 		c.frags[n-1].end = atFeed
 	}
 	s.texts = texts
+	out.AddMisfits(lacking...)
 	return &breaker{s: s, runs: runs, texts: texts, frags: c.frags}, out
 }
 
