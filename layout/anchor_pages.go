@@ -12,7 +12,7 @@ func AnchorPages(paper Paper, sheets []Sheet) map[string]int {
 		for _, s := range g.spans {
 			number++
 			for i := s.from; i < s.last(); i++ {
-				firstOf(pages, s.block(g.pieces, i).Anchors, number)
+				firstOf(pages, s.block(g.pieces, i).Anchors(), number)
 			}
 		}
 	}
@@ -28,7 +28,7 @@ func Paged(paper Paper, sheets []Sheet) *Pages {
 		for _, s := range g.spans {
 			var page Block
 			parts, _ := g.flow(p, &page, s)
-			firstOf(p.Anchors, page.Anchors, len(p.Frames)+1)
+			firstOf(p.Anchors, page.Anchors(), len(p.Frames)+1)
 			p.Frames = append(p.Frames, Frame{Sheet: parts[0].Sheet, Number: len(p.Frames) + 1, Parts: parts})
 		}
 	}
@@ -47,7 +47,7 @@ func (p *Pages) count(sheet string, b *Block) {
 		boxes = map[string]int{}
 		p.Boxes[sheet] = boxes
 	}
-	b.ink.eachItem(func(it *Item) {
+	b.ink.eachItem(0, 0, func(it *Item, _, _ Mm) {
 		if strings.HasPrefix(it.Role, boxRoles) {
 			boxes[it.Role]++
 		}

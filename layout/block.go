@@ -8,14 +8,10 @@ import "slices"
 type Block struct {
 	W, H Mm
 	// Base is the first baseline, from the top; 0 when there is none.
-	Base    Mm
-	Anchors []Anchor
-	Misfits []Misfit
-	// Partings are ways to set the block on two pages, where that saves one; a block that is
-	// joined with others, padded or framed has none.
-	Partings []Parting
+	Base Mm
 
-	ink ink
+	besides *besides
+	ink     ink
 }
 
 // Parting is one way to set a block on two pages: what ends the one and what begins the next.
@@ -37,23 +33,19 @@ type Anchor struct {
 // Empty tells a block with nothing in it and no size; joining skips it together
 // with its gap.
 func (b Block) Empty() bool {
-	return b.W == 0 && b.H == 0 && b.ink.none() && len(b.Anchors) == 0 && len(b.Misfits) == 0
+	return b.W == 0 && b.H == 0 && b.ink.none() && len(b.Anchors()) == 0 && len(b.Misfits()) == 0
 }
 
 // Space is a block of the given size with nothing drawn.
 func Space(w, h Mm) Block { return Block{W: w, H: h} }
 
 // Drawn is a block of the given size with the given items.
-func Drawn(w, h Mm, items ...Item) Block { return Block{W: w, H: h, ink: ink{items: items}} }
+func Drawn(w, h Mm, items ...Item) Block { return Block{W: w, H: h, ink: drawnInk(items)} }
 
 // place adds all of c to b, its corner at x, y. b must own its slices.
 func (b *Block) place(c Block, x, y Mm) {
 	b.ink.add(c.ink, x, y)
-	for _, a := range c.Anchors {
-		a.Y += y
-		b.Anchors = append(b.Anchors, a)
-	}
-	b.Misfits = append(b.Misfits, c.Misfits...)
+	b.besides = b.besides.placed(c.besides, y)
 }
 
 // grown makes an empty block with room for what is drawn in all bs. Where only one has
@@ -225,39 +217,40 @@ func (b Block) Fill(w, h Mm, across, down float64) Block {
 		out.Base = b.Base + max(y, 0)
 	}
 	if !b.W.Fits(w) {
-		out.Misfits = append(out.Misfits, Misfit{Ref: b.someRef(), Kind: TooWide, Text: b.someText(), Over: b.W - w})
+		out.AddMisfits(Misfit{Ref: b.someRef(), Kind: TooWide, Text: b.someText(), Over: b.W - w})
 	}
 	if !b.H.Fits(h) {
-		out.Misfits = append(out.Misfits, Misfit{Ref: b.someRef(), Kind: TooHigh, Text: b.someText(), Over: b.H - h})
+		out.AddMisfits(Misfit{Ref: b.someRef(), Kind: TooHigh, Text: b.someText(), Over: b.H - h})
 	}
 	return out
 }
 
 // Tagged puts the ref on every item and misfit of the block that has none yet.
 func (b Block) Tagged(ref Ref) Block {
+	b.SetPartings(nil)
 	if ref == nil {
-		b.Misfits, b.Partings = slices.Clip(b.Misfits), nil
 		return b
 	}
-	out := Block{W: b.W, H: b.H, Base: b.Base, Anchors: b.Anchors, Misfits: slices.Clone(b.Misfits)}
-	out.ink = b.ink.changed(func(items []Item) {
+	b.ink = b.ink.changed(func(items []Item) {
 		for i := range items {
 			if items[i].Ref == nil {
 				items[i].Ref = ref
 			}
 		}
 	})
-	for i := range out.Misfits {
-		if out.Misfits[i].Ref == nil {
-			out.Misfits[i].Ref = ref
+	if len(b.Misfits()) > 0 {
+		said := slices.Clone(b.Misfits())
+		for i := range said {
+			said[i].Ref = refOr(said[i].Ref, ref)
 		}
+		b.besides = &besides{anchors: b.Anchors(), misfits: said}
 	}
-	return out
+	return b
 }
 
 // Anchored puts a named anchor at the top of the block.
 func (b Block) Anchored(name string) Block {
-	b.Anchors = append(b.Anchors[:len(b.Anchors):len(b.Anchors)], Anchor{Name: name})
+	b.besides = b.besides.with([]Anchor{{Name: name}}, nil)
 	return b
 }
 

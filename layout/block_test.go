@@ -48,8 +48,8 @@ func TestJoining(t *testing.T) {
 func TestFillMisfit(t *testing.T) {
 	t.Parallel()
 	b := rect(10, 5).Tagged("r").Fill(8, 2, 0.5, 0.5)
-	if len(b.Misfits) != 2 || b.Misfits[0].Over != 2 || b.Misfits[1].Over != 3 || b.Misfits[0].Ref != "r" {
-		t.Errorf("misfits %+v, want 2 mm too wide and 3 mm too high", b.Misfits)
+	if len(b.Misfits()) != 2 || b.Misfits()[0].Over != 2 || b.Misfits()[1].Over != 3 || b.Misfits()[0].Ref != "r" {
+		t.Errorf("misfits %+v, want 2 mm too wide and 3 mm too high", b.Misfits())
 	}
 	if r := b.Items()[0].Shape.(Rect); r.W != 10 || r.H != 5 {
 		t.Errorf("the content is %v x %v, want it unchanged", r.W, r.H)
@@ -61,7 +61,7 @@ func TestBlocksAreValues(t *testing.T) {
 	t.Parallel()
 	a := rect(10, 5)
 	_ = Above(1, a, a.Pad(1, 1, 1, 1), a.Tagged("x").Anchored("y"))
-	if a.Items()[0].X != 0 || a.Items()[0].Ref != nil || len(a.Anchors) != 0 {
+	if a.Items()[0].X != 0 || a.Items()[0].Ref != nil || len(a.Anchors()) != 0 {
 		t.Errorf("joining changed its part: %+v", a)
 	}
 }

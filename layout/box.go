@@ -144,7 +144,7 @@ func (s *Setter) value(n Number) Block {
 	}
 	out := Middle(1.5, Middle(1, sign, digits), unit)
 	if n.Before < 1 || n.After < 0 {
-		out.Misfits = append(out.Misfits, Misfit{Ref: n.Ref, Kind: NoDigits, Text: n.Caption, Detail: "a value box without a digit before the point"})
+		out.AddMisfits(Misfit{Ref: n.Ref, Kind: NoDigits, Text: n.Caption, Detail: "a value box without a digit before the point"})
 	}
 	return s.captioned(n.Caption, out, n.Ref)
 }
@@ -259,10 +259,10 @@ func (s *Setter) Sketch(w, h Mm, caption string, ref Ref) Block {
 	}
 	out := Drawn(fw, fh, Item{Role: RoleSketch, Ref: ref, Shape: Rect{W: fw, H: fh, Weight: Outline}}, Item{Shape: p})
 	if !sketchMinW.Fits(fw) {
-		out.Misfits = append(out.Misfits, Misfit{Ref: ref, Kind: TooWide, Text: caption, Over: sketchMinW - fw, Detail: "sketch field"})
+		out.AddMisfits(Misfit{Ref: ref, Kind: TooWide, Text: caption, Over: sketchMinW - fw, Detail: "sketch field"})
 	}
 	if !sketchMinH.Fits(fh) {
-		out.Misfits = append(out.Misfits, Misfit{Ref: ref, Kind: TooHigh, Text: caption, Over: sketchMinH - fh, Detail: "sketch field"})
+		out.AddMisfits(Misfit{Ref: ref, Kind: TooHigh, Text: caption, Over: sketchMinH - fh, Detail: "sketch field"})
 	}
 	return s.captioned(caption, out, ref)
 }

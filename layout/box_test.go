@@ -56,8 +56,8 @@ func TestBoxSizes(t *testing.T) {
 		if r.Weight < 0.25 || r.Weight > 0.35 || r.Fill != Usual {
 			t.Errorf("%s: outline %v mm, fill %v; want a line of 0.25 to 0.35 mm and no fill", c.name, r.Weight, r.Fill)
 		}
-		if len(c.b.Misfits) > 0 {
-			t.Errorf("%s: misfits %v", c.name, c.b.Misfits)
+		if len(c.b.Misfits()) > 0 {
+			t.Errorf("%s: misfits %v", c.name, c.b.Misfits())
 		}
 	}
 }
@@ -115,16 +115,16 @@ func TestValuePoint(t *testing.T) {
 func TestBoxMisfits(t *testing.T) {
 	t.Parallel()
 	s := newFake()
-	if m := s.Box(RoleInitials, "a caption that is far too long", "r").Misfits; len(m) != 1 || m[0].Kind != TooWide || m[0].Ref != "r" {
+	if m := s.Box(RoleInitials, "a caption that is far too long", "r").Misfits(); len(m) != 1 || m[0].Kind != TooWide || m[0].Ref != "r" {
 		t.Errorf("long caption: misfits %v", m)
 	}
-	if m := s.Sketch(79, 60, "sketch", "r").Misfits; len(m) != 1 || m[0].Kind != TooWide || m[0].Over != 5 {
+	if m := s.Sketch(79, 60, "sketch", "r").Misfits(); len(m) != 1 || m[0].Kind != TooWide || m[0].Over != 5 {
 		t.Errorf("narrow sketch: misfits %v, want one by 5 mm", m)
 	}
-	if m := s.Sketch(90, 42, "sketch", "r").Misfits; len(m) != 1 || m[0].Kind != TooHigh || m[0].Over != 20 {
+	if m := s.Sketch(90, 42, "sketch", "r").Misfits(); len(m) != 1 || m[0].Kind != TooHigh || m[0].Over != 20 {
 		t.Errorf("low sketch: misfits %v, want one by 20 mm", m)
 	}
-	if m := s.Value(Number{After: 2, Ref: "r"}).Misfits; len(m) != 1 || m[0].Kind != NoDigits {
+	if m := s.Value(Number{After: 2, Ref: "r"}).Misfits(); len(m) != 1 || m[0].Kind != NoDigits {
 		t.Errorf("no digit before the point: misfits %v", m)
 	}
 }

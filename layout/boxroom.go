@@ -10,8 +10,8 @@ func (b Block) BoxRoom() (above, below Mm) {
 	if top, bottom, some := b.ink.boxes(); some {
 		above, below = min(above, top), min(below, b.H-bottom)
 	}
-	for i := range b.Partings {
-		_, last := b.Partings[i].Lower.BoxRoom()
+	for i := range b.Partings() {
+		_, last := b.Partings()[i].Lower.BoxRoom()
 		below = min(below, last)
 	}
 	return above, below
@@ -27,10 +27,12 @@ func (k *ink) boxes() (top, bottom Mm, some bool) {
 		}
 		top, bottom = min(top, t), max(bottom, b)
 	}
-	for i := range k.items {
-		if it := &k.items[i]; strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
-			_, t, _, b := it.Bounds()
-			see(t, b)
+	for o := k.own; o != nil; o = o.of {
+		for i := range o.items {
+			if it := &o.items[i]; strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
+				_, t, _, b := it.Bounds()
+				see(t, b)
+			}
 		}
 	}
 	for i := range k.parts {
@@ -54,8 +56,8 @@ func GapBelow(upper, lower Block, gap Mm) Mm {
 	}
 	need := gap
 	ends := []Block{upper}
-	for i := range upper.Partings {
-		ends = append(ends, upper.Partings[i].Lower)
+	for i := range upper.Partings() {
+		ends = append(ends, upper.Partings()[i].Lower)
 	}
 	for _, end := range ends {
 		end.ink.eachBox(0, 0, func(a [4]Mm) {
@@ -78,14 +80,10 @@ const sharedLine Mm = 0.1
 // eachBox calls see with the left, top, right and lower edge of each box to write in, moved by x
 // and y; boxes to tick are left out, as BoxRoom does.
 func (k *ink) eachBox(x, y Mm, see func([4]Mm)) {
-	for i := range k.items {
-		if it := &k.items[i]; strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
+	k.eachItem(x, y, func(it *Item, x, y Mm) {
+		if strings.HasPrefix(it.Role, boxRoles) && it.Role != RoleTick {
 			l, t, r, b := it.Bounds()
 			see([4]Mm{l + x, t + y, r + x, b + y})
 		}
-	}
-	for i := range k.parts {
-		p := &k.parts[i]
-		p.eachBox(x+p.x, y+p.y, see)
-	}
+	})
 }

@@ -11,7 +11,7 @@ func TestGapBelowLooksWhereBoxesStand(t *testing.T) {
 	}
 	at := func(foot Mm) Block { b := box(60, 20-9-foot, RoleCount); return b }
 	parted := at(6)
-	parted.Partings = []Parting{{Upper: box(0, 0, RoleCount), Lower: at(0)}}
+	parted.SetPartings([]Parting{{Upper: box(0, 0, RoleCount), Lower: at(0)}})
 	// Between the outlines of two boxes, which are 0.3 mm wide.
 	for _, c := range []struct {
 		name         string

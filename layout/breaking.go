@@ -81,7 +81,7 @@ func newBreaking(f flow, fewer int) breaking {
 	ps, n := f.ps, len(f.ps)
 	b := breaking{flow: f, counted: fewer > 0, slots: max(fewer, 1), first: make([]int, n+2)}
 	for i := range ps {
-		b.first[i+1] = b.first[i] + 1 + len(ps[i].Block.Partings)
+		b.first[i+1] = b.first[i] + 1 + len(ps[i].Block.Partings())
 	}
 	b.first[n+1] = b.first[n] + 1
 	b.best = make([]pageEnd, b.first[n+1]*b.slots)
@@ -90,7 +90,7 @@ func newBreaking(f flow, fewer int) breaking {
 	}
 	b.after(n, 0)[0].cost = 0
 	for i := n - 1; i >= 0; i-- {
-		for head := len(ps[i].Block.Partings); head >= 0; head-- { // the whole piece may end its own page within it
+		for head := len(ps[i].Block.Partings()); head >= 0; head-- { // the whole piece may end its own page within it
 			b.cheapest(span{from: i, head: head})
 		}
 	}
@@ -156,8 +156,8 @@ func (b breaking) cheapest(s span) {
 			y += p.Gap
 		}
 		if !first || s.head == 0 {
-			for k := range p.Block.Partings {
-				x := &p.Block.Partings[k]
+			for k := range p.Block.Partings() {
+				x := &p.Block.Partings()[k]
 				if (y + x.Upper.H).Fits(room) {
 					take(to-1, k+1, page+x.cost()+dear(p)+empty(y+x.Upper.H), !x.Apart && b.steady(to-1), b.after(to-1, k+1))
 				}

@@ -24,7 +24,7 @@ func ways(ps []Piece, s span, room Mm, n [4]int, done func([4]int)) {
 			}
 			y += ps[to-1].Gap
 		}
-		for k, x := range ps[to-1].Block.Partings {
+		for k, x := range ps[to-1].Block.Partings() {
 			if (!first || s.head == 0) && (y + x.Upper.H).Fits(room) {
 				ways(ps, span{from: to - 1, head: k + 1}, room, [4]int{n[0] + 1, n[1], n[2], n[3] + 1}, done)
 			}
@@ -66,7 +66,7 @@ func TestPagesEndAtTheBestPlaces(t *testing.T) {
 			p.Group = group
 			if high := int(p.Block.H); rapid.IntRange(0, 3).Draw(t, "parting") == 0 {
 				at := Mm(rapid.IntRange(1, high).Draw(t, "upper"))
-				p.Block.Partings = []Parting{{Upper: Space(10, at), Lower: Space(10, p.Block.H-at+3)}}
+				p.Block.SetPartings([]Parting{{Upper: Space(10, at), Lower: Space(10, p.Block.H-at+3)}})
 			}
 			ps = append(ps, p)
 		}

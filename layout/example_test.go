@@ -31,7 +31,7 @@ func Example() {
 
 	// What does not fit is said, and nothing is shrunk.
 	b := s.Line(20, []layout.Run{layout.T(layout.Limit, "130.015 to 130.040 mm")}, layout.ParaOpts{Ref: "fan.yaml:12"})
-	for _, m := range b.Misfits {
+	for _, m := range b.Misfits() {
 		fmt.Println(m.Ref, m)
 	}
 	// Output:

@@ -69,9 +69,9 @@ type span struct {
 func (s span) block(ps []Piece, i int) *Block {
 	switch {
 	case s.tail > 0 && i == s.to:
-		return &ps[i].Block.Partings[s.tail-1].Upper
+		return &ps[i].Block.Partings()[s.tail-1].Upper
 	case i == s.from && s.head > 0:
-		return &ps[i].Block.Partings[s.head-1].Lower
+		return &ps[i].Block.Partings()[s.head-1].Lower
 	}
 	return ps[i].on(i == s.from)
 }

@@ -58,7 +58,7 @@ func (s Stock) place() (w, h Mm) {
 
 // lay puts one label on the page at place n.
 func (s Stock) lay(p *Pages, f *Frame, l Block, n int) {
-	for _, a := range l.Anchors {
+	for _, a := range l.Anchors() {
 		if _, known := p.Anchors[a.Name]; !known {
 			p.Anchors[a.Name] = len(p.Frames)
 		}
@@ -72,7 +72,7 @@ func (s Stock) lay(p *Pages, f *Frame, l Block, n int) {
 	if s.Marks {
 		f.Items = append(f.Items, Item{X: x, Y: y, Role: RoleCut, Shape: s.cutMarks(n)})
 	}
-	p.Misfits = append(p.Misfits, l.Misfits...)
+	p.Misfits = append(p.Misfits, l.Misfits()...)
 }
 
 // cutMarks are short strokes that prolong the edges of a label at its corners.

@@ -39,7 +39,7 @@ func TestKeptSettingsAreEqual(t *testing.T) {
 
 // equal reports whether two blocks are of one size, and print and tell the same.
 func equal(a, b Block) bool {
-	return a.W == b.W && a.H == b.H && a.Base == b.Base && reflect.DeepEqual(a.Items(), b.Items()) && reflect.DeepEqual(a.Misfits, b.Misfits)
+	return a.W == b.W && a.H == b.H && a.Base == b.Base && reflect.DeepEqual(a.Items(), b.Items()) && reflect.DeepEqual(a.Misfits(), b.Misfits())
 }
 
 // TestLettersAndSigns: what is taken for a letter or a sign without a look is none of

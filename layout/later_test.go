@@ -41,7 +41,7 @@ func TestPutLater(t *testing.T) {
 		t.Error("no page has four figures")
 	}
 	// A text that holds such a rune of its own is refused as any without a sign.
-	if b := newFake().Words(Body, figures); len(b.Misfits) == 0 {
+	if b := newFake().Words(Body, figures); len(b.Misfits()) == 0 {
 		t.Error("a private sign has no glyph")
 	}
 }

@@ -20,8 +20,8 @@ func TestLoose(t *testing.T) {
 		}
 		s := newFake()
 		room := s.Words(ten, strings.Repeat("m", n+1)).W
-		if b := s.Para(room, []Run{T(ten, loose)}, ParaOpts{}); len(b.Misfits) > 0 {
-			rt.Errorf("%q does not go into %.1f mm: %v", loose, room, b.Misfits)
+		if b := s.Para(room, []Run{T(ten, loose)}, ParaOpts{}); len(b.Misfits()) > 0 {
+			rt.Errorf("%q does not go into %.1f mm: %v", loose, room, b.Misfits())
 		}
 	})
 	for _, whole := range []string{"clean", "C8/DE", "see photo 17", "Schraubensicherungsblech"} {

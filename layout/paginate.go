@@ -153,7 +153,7 @@ func (g run) of(piece int) Sheet { return g.sheets[g.sheetOf(piece)] }
 func (g run) page(p *Pages, s span, total int) {
 	number := len(p.Frames) + 1
 	first := g.of(s.from)
-	parted := s.head > 0 && !g.pieces[s.from].Block.Partings[s.head-1].Apart ||
+	parted := s.head > 0 && !g.pieces[s.from].Block.Partings()[s.head-1].Apart ||
 		s.head == 0 && s.last() > s.from && s.from > 0 && g.pieces[s.from].Group != 0 && g.pieces[s.from].Group == g.pieces[s.from-1].Group
 	page := Block{ink: ink{parts: make([]part, 0, 64)}}
 	if first.Head != nil {
@@ -163,8 +163,8 @@ func (g run) page(p *Pages, s span, total int) {
 	if first.Foot != nil {
 		g.edge(p, &page, first.Foot(number, total), first.footH, g.paper.H-g.paper.Bottom-first.footH)
 	}
-	p.Misfits = append(p.Misfits, page.Misfits...)
-	firstOf(p.Anchors, page.Anchors, number)
+	p.Misfits = append(p.Misfits, page.Misfits()...)
+	firstOf(p.Anchors, page.Anchors(), number)
 	items := page.Items()
 	if first.Landscape {
 		items = turned(items, g.paper.W)

@@ -1,9 +1,6 @@
 package layout
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // Run is text in one style within a paragraph. A line feed in it starts a new
 // line, every other white space is one space. No-break spaces hold words
@@ -62,7 +59,7 @@ func (s *Setter) Para(width Mm, runs []Run, o ParaOpts) Block {
 	}
 	out := s.para(width, runs, o, false)
 	if out.H > 0 {
-		out.ink = laterInk(func() []Item { return s.para(width, runs, o, true).ink.items })
+		out.ink = laterInk(func() []Item { return s.para(width, runs, o, true).ink.own.all() })
 	}
 	return out
 }
@@ -85,7 +82,6 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 	whole := b.frags
 	b.whole = true
 	with, without := *out, *out
-	with.Misfits, without.Misfits = slices.Clip(out.Misfits), slices.Clip(out.Misfits)
 	if !b.lines(&with, width, o, draw) {
 		*out = with
 		return
@@ -93,7 +89,7 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 	parted := b.frags
 	b.frags, b.whole, b.kept = whole, true, true
 	b.lines(&without, width, o, draw)
-	if b.kept = false; !without.H.Fits(with.H) || len(without.Misfits) > len(with.Misfits) {
+	if b.kept = false; !without.H.Fits(with.H) || len(without.Misfits()) > len(with.Misfits()) {
 		without, b.frags = with, parted
 	}
 	*out = without
@@ -113,6 +109,7 @@ func (b *breaker) hasPoint() bool {
 // between two facts.
 func (b *breaker) lines(out *Block, width Mm, o ParaOpts, draw bool) (led bool) {
 	first := true
+	var wide []Misfit
 	for i := 0; i < len(b.frags); first = false {
 		var hang Mm
 		if !first {
@@ -124,12 +121,13 @@ func (b *breaker) lines(out *Block, width Mm, o ParaOpts, draw bool) (led bool) 
 		}
 		l, over := b.next(i, room-hang)
 		if over > slack {
-			out.Misfits = append(out.Misfits, b.tooWide(l, over, o))
+			wide = append(wide, b.tooWide(l, over, o))
 		}
 		b.emit(out, l, room, hang, o, draw)
 		led = led || !first && b.frags[l.from].point
 		i = l.to
 	}
+	out.AddMisfits(wide...)
 	out.W = width
 	return led
 }
@@ -147,7 +145,7 @@ func (s *Setter) line(width Mm, runs []Run, o ParaOpts) Block {
 	if width == 0 {
 		out.W = l.w
 	} else if !l.w.Fits(width) {
-		out.Misfits = append(out.Misfits, b.tooWide(l, l.w-width, o))
+		out.AddMisfits(b.tooWide(l, l.w-width, o))
 	}
 	b.emit(&out, l, out.W, 0, o, true)
 	s.frags = b.frags[:0]
@@ -178,13 +176,14 @@ func (s *Setter) Words(st Style, text string) Block {
 // single signs.
 func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 	var out Block
+	var lacking []Misfit
 	c := cutter{s: s, frags: s.frags[:0]}
 	texts := s.texts[:0]
 	for i, r := range runs {
 		k := s.cutOf(r)
 		for _, m := range k.misfits {
 			m.Ref = refOr(r.Ref, o.Ref)
-			out.Misfits = append(out.Misfits, m)
+			lacking = append(lacking, m)
 		}
 		c.join(i, r, k)
 		texts = append(texts, k.text)
@@ -193,6 +192,7 @@ func (s *Setter) cutAll(runs []Run, o ParaOpts) (*breaker, Block) {
 		c.frags[n-1].end = atFeed
 	}
 	s.texts = texts
+	out.AddMisfits(lacking...)
 	return &breaker{s: s, runs: runs, texts: texts, frags: c.frags}, out
 }
 

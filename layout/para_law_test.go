@@ -56,7 +56,7 @@ func TestParaLaws(t *testing.T) {
 			case Rect:
 				right = it.X + sh.W
 			}
-			if !right.Fits(width) && len(b.Misfits) == 0 {
+			if !right.Fits(width) && len(b.Misfits()) == 0 {
 				t.Fatalf("%+v reaches to %v of %v and nothing is said", it, right, width)
 			}
 			if it.Y > b.H+slack || it.Y < 0 {

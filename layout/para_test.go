@@ -52,8 +52,8 @@ func TestParaLines(t *testing.T) {
 			if got := linesOf(b); !slices.Equal(got, c.want) {
 				t.Errorf("lines %q, want %q", got, c.want)
 			}
-			if len(b.Misfits) > 0 {
-				t.Errorf("misfits %v", b.Misfits)
+			if len(b.Misfits()) > 0 {
+				t.Errorf("misfits %v", b.Misfits())
 			}
 		})
 	}
@@ -63,8 +63,8 @@ func TestParaLongWords(t *testing.T) {
 	t.Parallel()
 	s := newFake()
 	b := s.Para(14, []Run{T(ten, "the Lagergehäusedeckel is off")}, ParaOpts{})
-	if len(b.Misfits) > 0 {
-		t.Errorf("a long word of letters: misfits %v", b.Misfits)
+	if len(b.Misfits()) > 0 {
+		t.Errorf("a long word of letters: misfits %v", b.Misfits())
 	}
 	got := linesOf(b)
 	if whole := strings.ReplaceAll(strings.Join(got, " "), "- ", ""); whole != "the Lagergehäusedeckel is off" {
@@ -80,11 +80,11 @@ func TestParaLongWords(t *testing.T) {
 		if got := linesOf(b); !slices.Contains(got, word) {
 			t.Errorf("%s: lines %q, want the word whole", word, got)
 		}
-		if len(b.Misfits) != 1 || b.Misfits[0].Kind != TooWide || b.Misfits[0].Ref != "here" || b.Misfits[0].Text != word {
-			t.Fatalf("%s: misfits %v, want one", word, b.Misfits)
+		if len(b.Misfits()) != 1 || b.Misfits()[0].Kind != TooWide || b.Misfits()[0].Ref != "here" || b.Misfits()[0].Text != word {
+			t.Fatalf("%s: misfits %v, want one", word, b.Misfits())
 		}
-		if want := Mm(len([]rune(word)) - 9); b.Misfits[0].Over < want-slack || b.Misfits[0].Over > want+slack {
-			t.Errorf("%s: over by %.2f mm, want %.2f", word, b.Misfits[0].Over, want)
+		if want := Mm(len([]rune(word)) - 9); b.Misfits()[0].Over < want-slack || b.Misfits()[0].Over > want+slack {
+			t.Errorf("%s: over by %.2f mm, want %.2f", word, b.Misfits()[0].Over, want)
 		}
 	}
 }
@@ -110,12 +110,12 @@ func TestParaSigns(t *testing.T) {
 		{"accents composed with their letters", "Gehäuse, Größe, l'éclisse", 0, 0, 0},
 	} {
 		b := s.Para(100, []Run{T(ten, c.text)}, ParaOpts{Ref: 7})
-		if len(b.Misfits) != c.many {
-			t.Errorf("%s: misfits %v, want %d", c.name, b.Misfits, c.many)
+		if len(b.Misfits()) != c.many {
+			t.Errorf("%s: misfits %v, want %d", c.name, b.Misfits(), c.many)
 			continue
 		}
-		if c.many > 0 && (b.Misfits[0].Kind != c.kind || b.Misfits[0].Rune != c.r || b.Misfits[0].Ref != 7) {
-			t.Errorf("%s: misfit %+v", c.name, b.Misfits[0])
+		if c.many > 0 && (b.Misfits()[0].Kind != c.kind || b.Misfits()[0].Rune != c.r || b.Misfits()[0].Ref != 7) {
+			t.Errorf("%s: misfit %+v", c.name, b.Misfits()[0])
 		}
 	}
 	b := s.Para(100, []Run{T(ten, "⌀ 130")}, ParaOpts{})
@@ -141,8 +141,8 @@ func TestParaPlaces(t *testing.T) {
 		t.Errorf("centred: at %v, want 8", x)
 	}
 	l := s.Line(10, []Run{T(ten, "twelve signs")}, ParaOpts{})
-	if len(l.Misfits) != 1 || l.Misfits[0].Over != 2 || l.H != 5 {
-		t.Errorf("line: misfits %v, height %v, want one over by 2 mm in one line", l.Misfits, l.H)
+	if len(l.Misfits()) != 1 || l.Misfits()[0].Over != 2 || l.H != 5 {
+		t.Errorf("line: misfits %v, height %v, want one over by 2 mm in one line", l.Misfits(), l.H)
 	}
 }
 
@@ -207,7 +207,7 @@ func TestHyphenHasRoom(t *testing.T) {
 	s := newFake()
 	b := s.Para(3, []Run{{Text: "aaa\u00ada", Style: ten}}, ParaOpts{})
 	for _, it := range b.Items() {
-		if text, ok := it.Shape.(Text); ok && !(it.X + text.Width).Fits(3) && len(b.Misfits) == 0 {
+		if text, ok := it.Shape.(Text); ok && !(it.X + text.Width).Fits(3) && len(b.Misfits()) == 0 {
 			t.Errorf("%q is %v wide in 3 mm", text.S, text.Width)
 		}
 	}

@@ -17,13 +17,13 @@ type Paragraph struct {
 func (s *Setter) Paragraph(runs []Run, o ParaOpts) *Paragraph {
 	b, out := s.cutAll(runs, o)
 	s.frags = b.frags[:0]
-	return &Paragraph{s, runs, o, slices.Clone(b.texts), slices.Clone(b.frags), len(out.Misfits)}
+	return &Paragraph{s, runs, o, slices.Clone(b.texts), slices.Clone(b.frags), len(out.Misfits())}
 }
 
 // Size is the height that Set gives in a width, and the number of misfits.
 func (p *Paragraph) Size(width Mm) (h Mm, misfits int) {
 	out := p.fill(width, false)
-	return out.H, p.misfits + len(out.Misfits)
+	return out.H, p.misfits + len(out.Misfits())
 }
 
 // fill sets all lines, without the misfits of single signs.
@@ -40,7 +40,7 @@ func (p *Paragraph) Set(width Mm) Block {
 	}
 	out := p.fill(width, false)
 	if out.H > 0 {
-		out.ink = laterInk(func() []Item { return p.fill(width, true).ink.items })
+		out.ink = laterInk(func() []Item { return p.fill(width, true).ink.own.all() })
 	}
 	return out
 }

@@ -22,8 +22,8 @@ func TestParagraphIsMeasuredAsSet(t *testing.T) {
 		for range 3 {
 			width := Mm(rapid.IntRange(4, 120).Draw(t, "width"))
 			want := newFake().Para(width, runs, opts)
-			if h, misfits := p.Size(width); h != want.H || misfits != len(want.Misfits) {
-				t.Fatalf("in %v: %v high with %d misfits, want %v and %d", width, h, misfits, want.H, len(want.Misfits))
+			if h, misfits := p.Size(width); h != want.H || misfits != len(want.Misfits()) {
+				t.Fatalf("in %v: %v high with %d misfits, want %v and %d", width, h, misfits, want.H, len(want.Misfits()))
 			}
 			if got := p.Set(width); !equal(got, want) {
 				t.Fatalf("in %v: got %+v, want %+v", width, got, want)

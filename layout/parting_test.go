@@ -8,7 +8,7 @@ func TestPartedPiece(t *testing.T) {
 	t.Parallel()
 	b := named("b", 60)
 	b.Title = "B"
-	b.Block.Partings = []Parting{{Upper: Space(10, 30), Lower: Space(10, 33)}}
+	b.Block.SetPartings([]Parting{{Upper: Space(10, 30), Lower: Space(10, 33)}})
 	sheets := []Sheet{{Name: "one", Title: "One", Pieces: []Piece{named("a", 60)}}, {Name: "two", Title: "Two", Pieces: []Piece{b, named("c", 60)}, Follows: true}}
 	p := Paginate(page, sheets)
 	if len(p.Frames) != 2 || p.Frames[0].Used != 90 || p.Frames[1].Used != 93 {
@@ -35,7 +35,7 @@ func TestThingsApartPartFreely(t *testing.T) {
 	t.Parallel()
 	for _, apart := range []bool{true, false} {
 		b := named("b", 60)
-		b.Block.Partings = []Parting{{Upper: Space(10, 35), Lower: Space(10, 35), Apart: apart}}
+		b.Block.SetPartings([]Parting{{Upper: Space(10, 35), Lower: Space(10, 35), Apart: apart}})
 		p := Paginate(page, []Sheet{{Name: "one", Pieces: []Piece{named("a", 60), b}}})
 		if len(p.Frames) != 2 || (p.Frames[0].Used == 95) != apart || p.Frames[1].Parted {
 			t.Errorf("apart %v: %d pages, the first %v mm full, the second begins in a piece: %v", apart, len(p.Frames), p.Frames[0].Used, p.Frames[1].Parted)
@@ -48,7 +48,7 @@ func TestThingsApartPartFreely(t *testing.T) {
 func TestThingsThatAreLedStayTogether(t *testing.T) {
 	t.Parallel()
 	b := named("b", 60)
-	b.Block.Partings = []Parting{{Upper: Space(10, 35), Lower: Space(10, 35), Apart: true, Led: true}}
+	b.Block.SetPartings([]Parting{{Upper: Space(10, 35), Lower: Space(10, 35), Apart: true, Led: true}})
 	p := Paginate(page, []Sheet{{Name: "one", Pieces: []Piece{named("a", 60), b}}})
 	if len(p.Frames) != 2 || p.Frames[0].Used != 60 {
 		t.Errorf("%d pages, the first %v mm full, want 2 and 60 mm", len(p.Frames), p.Frames[0].Used)

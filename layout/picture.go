@@ -24,7 +24,7 @@ func Picture(data []byte, w, h Mm, ref Ref) Block {
 	}
 	if why != "" {
 		out := Space(w, h)
-		out.Misfits = []Misfit{{Ref: ref, Kind: BadImage, Detail: why}}
+		out.AddMisfits(Misfit{Ref: ref, Kind: BadImage, Detail: why})
 		return out
 	}
 	if kind == "jpeg" {

@@ -45,15 +45,15 @@ func TestPicture(t *testing.T) {
 			t.Errorf("%s: %v x %v mm, want %v x %v", c.name, b.W, b.H, c.w, c.h)
 		}
 		if c.word == "" {
-			if len(b.Misfits) > 0 || len(b.Items()) != 1 {
-				t.Errorf("%s: items %d, misfits %v", c.name, len(b.Items()), b.Misfits)
+			if len(b.Misfits()) > 0 || len(b.Items()) != 1 {
+				t.Errorf("%s: items %d, misfits %v", c.name, len(b.Items()), b.Misfits())
 			}
 			continue
 		}
-		if len(b.Misfits) != 1 || len(b.Items()) > 0 {
-			t.Fatalf("%s: items %d, misfits %v; want one misfit", c.name, len(b.Items()), b.Misfits)
+		if len(b.Misfits()) != 1 || len(b.Items()) > 0 {
+			t.Fatalf("%s: items %d, misfits %v; want one misfit", c.name, len(b.Items()), b.Misfits())
 		}
-		if m := b.Misfits[0]; m.Kind != BadImage || m.Ref != "r" || !strings.Contains(m.Detail, c.word) {
+		if m := b.Misfits()[0]; m.Kind != BadImage || m.Ref != "r" || !strings.Contains(m.Detail, c.word) {
 			t.Errorf("%s: misfit %+v, want one that says %q", c.name, m, c.word)
 		}
 	}

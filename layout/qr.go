@@ -68,8 +68,8 @@ func (s *Setter) QR(text string, side, least Mm, ref Ref) Block {
 	}
 	out = Drawn(side, side, Item{Role: RoleCode, Ref: ref, Shape: Modules{Size: side, code: c}})
 	if need := least * Mm(c.count); !need.Fits(side) {
-		out.Misfits = []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text, Over: need - side,
-			Detail: "makes the QR code's squares too small to be read"}}
+		out.AddMisfits(Misfit{Ref: ref, Kind: CodeTooLong, Text: text, Over: need - side,
+			Detail: "makes the QR code's squares too small to be read"})
 	}
 	return out
 }
@@ -105,7 +105,9 @@ func (s *Setter) code(text string, high bool, ref Ref) (*code, Block) {
 	}
 	c, err := newCode(text, high)
 	if err != nil {
-		return nil, Block{Misfits: []Misfit{{Ref: ref, Kind: CodeTooLong, Text: text, Detail: "is longer than any QR code can hold"}}}
+		var out Block
+		out.AddMisfits(Misfit{Ref: ref, Kind: CodeTooLong, Text: text, Detail: "is longer than any QR code can hold"})
+		return nil, out
 	}
 	s.codes[key] = c
 	return c, Block{}

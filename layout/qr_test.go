@@ -112,16 +112,16 @@ func TestQRMisfits(t *testing.T) {
 	t.Parallel()
 	s := newFake()
 	// Version 2 with its quiet zone has 25+8 modules: 16.5 mm at 0.5 mm each.
-	if b := s.QR(strings.Repeat("W", 20), 16.5, 0.5, "r"); len(b.Misfits) > 0 {
-		t.Errorf("exactly large enough: %v", b.Misfits)
+	if b := s.QR(strings.Repeat("W", 20), 16.5, 0.5, "r"); len(b.Misfits()) > 0 {
+		t.Errorf("exactly large enough: %v", b.Misfits())
 	}
 	b := s.QR(strings.Repeat("W", 20), 15, 0.5, "r")
-	if len(b.Misfits) != 1 || b.Misfits[0].Kind != CodeTooLong || b.Misfits[0].Ref != "r" || b.Misfits[0].Over != 1.5 {
-		t.Errorf("too small: misfits %+v, want one by 1.5 mm", b.Misfits)
+	if len(b.Misfits()) != 1 || b.Misfits()[0].Kind != CodeTooLong || b.Misfits()[0].Ref != "r" || b.Misfits()[0].Over != 1.5 {
+		t.Errorf("too small: misfits %+v, want one by 1.5 mm", b.Misfits())
 	}
 	// No version holds 1,664 bytes at level Q (ISO/IEC 18004, from memory: 1,663).
-	if b := s.QR(strings.Repeat("w", 1664), 100, 0.1, "r"); len(b.Misfits) != 1 || b.Misfits[0].Kind != CodeTooLong || len(b.Items()) != 0 {
-		t.Errorf("longer than any code: %d items, misfits %v", len(b.Items()), b.Misfits)
+	if b := s.QR(strings.Repeat("w", 1664), 100, 0.1, "r"); len(b.Misfits()) != 1 || b.Misfits()[0].Kind != CodeTooLong || len(b.Items()) != 0 {
+		t.Errorf("longer than any code: %d items, misfits %v", len(b.Items()), b.Misfits())
 	}
 }
 

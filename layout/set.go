@@ -26,8 +26,8 @@ func (b *breaker) emit(out *Block, l textLine, width, hang Mm, o ParaOpts, draw 
 			x += free
 		}
 	}
-	if draw && out.ink.items == nil {
-		out.ink.items = make([]Item, 0, len(b.runs)) // for most paragraphs
+	if draw && out.ink.own == nil {
+		out.ink.own = &own{items: make([]Item, 0, len(b.runs))} // for most paragraphs
 	}
 	y := out.H + base
 	if out.Base == 0 {
@@ -48,10 +48,10 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 	if it.Role == "" {
 		it.Role = o.Role
 	}
-	plate := -1
+	plate, drawn := -1, out.ink.own
 	if r.Deco != Plain {
-		plate = len(out.ink.items)
-		out.ink.items = append(out.ink.items, Item{})
+		plate = len(drawn.items)
+		drawn.items = append(drawn.items, Item{})
 	}
 	ink := r.Style.Ink
 	if r.Deco == Inverse {
@@ -62,7 +62,7 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 		f := &b.frags[i]
 		if f.sign != nil {
 			it.X, it.Shape = x+f.left, f.sign.path(r.Style, ink, f.text)
-			out.ink.items = append(out.ink.items, it)
+			drawn.items = append(drawn.items, it)
 			x += f.w + b.spaceOn(l, i)
 			i++
 			continue
@@ -74,14 +74,14 @@ func (b *breaker) emitRun(out *Block, l textLine, i int, x, y Mm, o ParaOpts) (i
 				adv -= decoPad(r.Style)
 			}
 			it.X, it.Shape = x+f.left, Text{S: text, Face: r.Style.Face, Size: r.Style.Size, Ink: ink, Width: adv}
-			out.ink.items = append(out.ink.items, it)
+			drawn.items = append(drawn.items, it)
 		}
 		x += w + b.spaceOn(l, stop-1)
 		i = stop
 	}
 	if plate >= 0 {
 		end := x - b.spaceOn(l, i-1)
-		out.ink.items[plate] = decoPlate(r, start, end, y, it.Ref)
+		drawn.items[plate] = decoPlate(r, start, end, y, it.Ref)
 	}
 	return i, x
 }

@@ -107,7 +107,7 @@ func (t Table) row(r Row, of rowOf) Block {
 			break
 		}
 		if !c.W.Fits(t.Room(i)) {
-			out.Misfits = append(out.Misfits, Misfit{Ref: refOr(c.someRef(), r.Ref), Kind: TooWide, Text: c.someText(), Over: c.W - t.Room(i)})
+			out.AddMisfits(Misfit{Ref: refOr(c.someRef(), r.Ref), Kind: TooWide, Text: c.someText(), Over: c.W - t.Room(i)})
 		}
 		y := t.PadY
 		if r.Middle {
@@ -121,7 +121,7 @@ func (t Table) row(r Row, of rowOf) Block {
 		x += t.Columns[i].Width
 	}
 	if r.Anchor != "" {
-		out.Anchors = append(out.Anchors, Anchor{Name: r.Anchor})
+		out.besides = out.besides.with([]Anchor{{Name: r.Anchor}}, nil)
 	}
 	return out
 }

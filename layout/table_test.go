@@ -29,7 +29,7 @@ func TestTable(t *testing.T) {
 		}
 	}
 	wide := tab.Block([]Row{{Ref: "r", Cells: []Block{s.Words(ten, "far too many words here")}}})
-	if len(wide.Misfits) != 1 || wide.Misfits[0].Over != 23-18 || wide.Misfits[0].Ref != "r" {
-		t.Errorf("misfits %+v, want one by 5 mm", wide.Misfits)
+	if len(wide.Misfits()) != 1 || wide.Misfits()[0].Over != 23-18 || wide.Misfits()[0].Ref != "r" {
+		t.Errorf("misfits %+v, want one by 5 mm", wide.Misfits())
 	}
 }

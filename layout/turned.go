@@ -1,5 +1,7 @@
 package layout
 
+import "slices"
+
 // turned gives the items of a page that is w wide as they lie when the page is
 // turned a quarter counter-clockwise, so that its top comes to the left.
 func turned(items []Item, w Mm) []Item {
@@ -16,9 +18,12 @@ func turned(items []Item, w Mm) []Item {
 // now its left side.
 func (b Block) Turned() Block {
 	out := Drawn(b.H, b.W, turned(b.Items(), b.W)...)
-	out.Misfits = b.Misfits
-	for _, a := range b.Anchors {
-		out.Anchors = append(out.Anchors, Anchor{Name: a.Name})
+	if b.besides != nil {
+		at := slices.Clone(b.Anchors())
+		for i := range at {
+			at[i].Y = 0
+		}
+		out.besides = &besides{anchors: at, misfits: b.Misfits()}
 	}
 	return out
 }

@@ -26,7 +26,7 @@ func (s *Setter) typed(text string, w, h, dash Mm, ref Ref) Block {
 	line := s.Line(0, []Run{T(Typed, text)}, ParaOpts{Ref: ref})
 	room := w - 1.6
 	if !line.W.Fits(room) {
-		out.Misfits = append(out.Misfits, Misfit{Ref: ref, Kind: TooWide, Text: text, Over: line.W - room, Detail: "a typed value"})
+		out.AddMisfits(Misfit{Ref: ref, Kind: TooWide, Text: text, Over: line.W - room, Detail: "a typed value"})
 	}
 	return Overlay(out, line.Fill(w, h, 0.5, 0.5))
 }

@@ -37,9 +37,9 @@ func (c *composer) bar(b layout.Block, lettered bool) layout.Block {
 	if b.H <= 0 {
 		return b
 	}
-	b.Partings = slices.Clone(b.Partings)
-	for i, x := range b.Partings {
-		b.Partings[i] = layout.Parting{Upper: c.bar(x.Upper, lettered), Lower: c.bar(x.Lower, false), Apart: x.Apart, Led: x.Led}
+	ways := slices.Clone(b.Partings())
+	for i, x := range ways {
+		ways[i] = layout.Parting{Upper: c.bar(x.Upper, lettered), Lower: c.bar(x.Lower, false), Apart: x.Apart, Led: x.Led}
 	}
 	parts := []layout.Block{b, layout.Drawn(b.W, b.H, layout.Item{X: -barOut, Role: layout.RoleChange, Shape: layout.Line{DY: b.H, Weight: layout.Heavy}})}
 	if lettered {
@@ -47,7 +47,7 @@ func (c *composer) bar(b layout.Block, lettered bool) layout.Block {
 		parts = append(parts, letter.At(-barOut-letterGap-letter.W, 0))
 	}
 	out := layout.Overlay(parts...)
-	out.Partings = b.Partings
+	out.SetPartings(ways)
 	return out
 }
 

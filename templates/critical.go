@@ -161,9 +161,11 @@ func (c *composer) easilyMissed() []layout.Piece {
 		return two.row(lines, cut)
 	}
 	list := row(lines)
+	var ways []layout.Parting
 	for k := leastMissed; k <= len(lines)-leastMissed; k += 2 {
-		list.Partings = append(list.Partings, layout.Parting{Upper: row(lines[:k]), Lower: row(lines[k:])})
+		ways = append(ways, layout.Parting{Upper: row(lines[:k]), Lower: row(lines[k:])})
 	}
+	list.SetPartings(ways)
 	return []layout.Piece{{Block: c.Heading(c.W.Critical.EasilyMissedTitle), KeepNext: true}, {Block: list, Gap: 1}}
 }
 

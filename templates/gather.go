@@ -142,7 +142,7 @@ func (c *composer) lower(cols, halves []block.Column, set func(block.Grid) []lay
 func misfits(ps []layout.Piece) int {
 	n := 0
 	for _, p := range ps {
-		n += len(p.Block.Misfits)
+		n += len(p.Block.Misfits())
 	}
 	return n
 }

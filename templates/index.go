@@ -65,7 +65,7 @@ func (c *composer) indexTable(mark, source, page layout.Mm) indexTable {
 	g := c.Grid(block.Col(w.Common.Mark, mark), block.Col(w.Common.WhatMeasured+", "+w.Common.Limit, 0), block.Col(w.Index.Source, source), block.Col(w.Index.FoundAt, page), block.Col(w.Index.LeftAt, page))
 	g.Table.MinH, g.Table.PadY = 0, 0.3
 	head := g.Table.Pieces(nil)[0].Block
-	return indexTable{grid: g, high: head.H, misfits: len(head.Misfits) > 0}
+	return indexTable{grid: g, high: head.H, misfits: len(head.Misfits()) > 0}
 }
 
 // fillIndex sets the rows of a list, each as high as its places or its words.
@@ -76,7 +76,7 @@ func (c *composer) fillIndex(t *indexTable, dims [][]*job.Dim, places []layout.B
 		row := layout.Mm(0)
 		for _, cell := range t.rows[i].Cells {
 			row = max(row, cell.H)
-			t.misfits = t.misfits || len(cell.Misfits) > 0
+			t.misfits = t.misfits || len(cell.Misfits()) > 0
 		}
 		t.high += row + 2*t.grid.Table.PadY
 	}

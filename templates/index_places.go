@@ -67,7 +67,7 @@ func (c *composer) indexLine(g block.Grid, ds []*job.Dim) layout.Block {
 		return each
 	}
 	one := c.indexPlace(g, ds[0], c.Para(g.Table.Room(0), sharedMark(ds), layout.ParaOpts{Ref: ds[0].At}))
-	if len(one.Misfits) > 0 || one.H > each.H-0.5 {
+	if len(one.Misfits()) > 0 || one.H > each.H-0.5 {
 		return each
 	}
 	return one

@@ -17,8 +17,8 @@ const logoWide, logoHigh layout.Mm = 60, 14
 func logo(site job.Site) layout.Block {
 	if !svg.Is(site.Logo) {
 		b := layout.Picture(site.Logo, logoWide, logoHigh, site.LogoAt)
-		for i := range b.Misfits {
-			b.Misfits[i].Text = site.LogoFile
+		for i, said := 0, b.Misfits(); i < len(said); i++ { // made here, of no other block
+			said[i].Text = site.LogoFile
 		}
 		return b
 	}
@@ -26,7 +26,7 @@ func logo(site job.Site) layout.Block {
 	if e := (*svg.Error)(nil); errors.As(err, &e) {
 		b = layout.Space(logoWide, logoHigh)
 		at := source.Pos{File: site.LogoFile, Line: e.Line, Col: e.Col, Width: 1}
-		b.Misfits = []layout.Misfit{{Ref: at, Kind: layout.BadImage, Text: site.LogoFile, Detail: e.What}}
+		b.AddMisfits(layout.Misfit{Ref: at, Kind: layout.BadImage, Text: site.LogoFile, Detail: e.What})
 	}
 	return b
 }

@@ -42,7 +42,7 @@ func (n *near) see(pieces []layout.Piece, next ...*job.Step) {
 		n.page, n.used = n.page+1, more
 	}
 	for _, p := range pieces[n.seen:] {
-		for _, a := range p.Block.Anchors {
+		for _, a := range p.Block.Anchors() {
 			n.guess(a.Name)
 		}
 	}

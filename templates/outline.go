@@ -26,7 +26,7 @@ func (c *composer) workPieces(pieces []layout.Piece) {
 			p.NewPage, p.RightHand = p.NewPage || c.duplex, c.duplex
 			continue
 		}
-		for _, a := range p.Block.Anchors {
+		for _, a := range p.Block.Anchors() {
 			if st := steps[a.Name]; st != nil {
 				p.Title, p.Level = st.No+"  "+beginning(c.Decimals(step.Text(c.Composer, st))), 2
 				break

@@ -52,7 +52,7 @@ func fitted(t *job.Tag, set func(ty tagType, kinds int) (layout.Block, bool)) la
 
 // hasRoom reports whether a block goes into a height, and everything in it into its place.
 func hasRoom(b layout.Block, room layout.Mm) bool {
-	return len(b.Misfits) == 0 && len(b.Fill(b.W, room, 0, 0).Misfits) == 0
+	return len(b.Misfits()) == 0 && len(b.Fill(b.W, room, 0, 0).Misfits()) == 0
 }
 
 // tagFacts are the lines of a tag: what it is, what is in it, whose it is, where

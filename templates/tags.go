@@ -115,7 +115,7 @@ func (c *composer) copies(t *job.Tag, s stock.Stock) []layout.Block {
 // Q. Stock that is cut from a page gets its outline.
 func (c *composer) label(t *job.Tag, s stock.Stock, where string) layout.Block {
 	b := c.labelFace(t, s, where)
-	if len(b.Misfits) > 0 {
+	if len(b.Misfits()) > 0 {
 		smaller := *c
 		smaller.levelQ = true
 		b = smaller.labelFace(t, s, where)

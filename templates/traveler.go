@@ -106,7 +106,13 @@ func reassembly(c *composer) []layout.Piece { return c.work(true) }
 // work sets the sections of one of the two sheets of work. Where the order of
 // work goes over to the other sheet, a line says so.
 func (c *composer) work(back bool) []layout.Piece {
-	var out []layout.Piece
+	room := 0
+	for _, s := range c.Job.Sections {
+		if s.Back == back {
+			room += piecesOfStep * len(s.Steps)
+		}
+	}
+	out := make([]layout.Piece, 0, room)
 	group := 0
 	var before *job.Section
 	near := c.nearPages()
@@ -161,20 +167,24 @@ func (c *composer) work(back bool) []layout.Piece {
 	return out
 }
 
+// piecesOfStep is how many pieces a step has, about: there is room for them before they are set.
+const piecesOfStep = 4
+
 // alone sets one step; again is the line of its section.
 func (c *composer) alone(st *job.Step, group int, again *layout.Block, line step.Running) []layout.Piece {
 	pieces := c.Once(st, func() []layout.Piece { return step.Pieces(c.Composer, st) })
 	pieces = slices.Clone(c.barred(pieces, c.since.Step(st)))
 	goesOn := step.ContinuedLine(c.Composer, st, line)
 	notes, above := step.NotesAgain(c.Composer, st)
+	under := []*layout.Block{again, goesOn, notes} // of all pieces, or the first of them
+	if notes == nil {
+		under = under[:2:2]
+	}
+	dear := onTheHook(st) || hotInHand(st)
 	for i := range pieces {
-		pieces[i].Group, pieces[i].Dear = group, onTheHook(st) || hotInHand(st)
-		pieces[i].Under = []*layout.Block{again}
-		if i >= above {
-			pieces[i].Under = append(pieces[i].Under, goesOn)
-		}
-		if i >= above && notes != nil {
-			pieces[i].Under = append(pieces[i].Under, notes)
+		pieces[i].Group, pieces[i].Dear, pieces[i].Under = group, dear, under
+		if i < above {
+			pieces[i].Under = under[:1:1]
 		}
 	}
 	return pieces

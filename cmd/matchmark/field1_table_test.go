@@ -99,7 +99,7 @@ var fieldPoints = map[string][]point{
 	},
 	"field-motor-pinion.yaml": {
 		{no: 2, name: "greatest bearing clearance", at: "D10", role: layout.RoleValue, cells: 6, count: 1, words: []string{"at most 0.0015 in"}},
-		{no: 2, name: "greatest pitting", at: "D9", role: layout.RoleValue, cells: 2, count: 1, words: []string{"at most 20 %", "over: renew gear and pinion"}},
+		{no: 2, name: "greatest pitting", at: "D9", role: layout.RoleValue, cells: 3, count: 1, words: []string{"at most 20 %", "over: renew gear and pinion"}},
 		{no: 7, name: "advance, the mean of hot less the mean of cold: two sums, two means, the difference, two tries", at: "D7", sheet: "reassembly", role: layout.RoleValue, cells: 6, count: 2 + 2 + 1 + 2, words: []string{"by hand: D7 = mean of D6 − mean of D3", "÷ 3 =", "0.046 – 0.056 in"}},
 		{no: 7, name: "three cold depths and their sum", at: "D3", sheet: "reassembly", role: layout.RoleValue, cells: 5, count: 3, words: []string{"sum, as left"}},
 		{no: 7, name: "three hot depths and their sum", at: "D6", sheet: "reassembly", role: layout.RoleValue, cells: 5, count: 3, words: []string{"sum, as left"}},

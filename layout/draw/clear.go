@@ -15,7 +15,7 @@ const clearance layout.Mm = 0.3
 // Put adds a block that was drawn in the same view: its shapes lie under the words.
 func (s *Scene) Put(b layout.Block) {
 	s.lines = append(s.lines, b.Items()...)
-	s.over = append(s.over, b.Misfits...)
+	s.over = append(s.over, b.Misfits()...)
 }
 
 // cleared are the words of the drawing, each that a line runs through with its gap.

@@ -79,7 +79,7 @@ func (s *Scene) Units(m layout.Mm) float64 { return float64(m) / s.scale }
 // Block is the drawing so far, w by h.
 func (s *Scene) Block() layout.Block {
 	b := layout.Drawn(s.w, s.h, append(slices.Clip(s.lines), s.cleared()...)...)
-	b.Misfits = s.over
+	b.AddMisfits(s.over...)
 	return b
 }
 
@@ -216,7 +216,7 @@ func (s *Scene) label(p layout.Point, b layout.Block, across, down float64) {
 		it.Y += y
 		s.words = append(s.words, it)
 	}
-	s.over = append(s.over, b.Misfits...)
+	s.over = append(s.over, b.Misfits()...)
 }
 
 // slack is how far a label may reach out of the drawing, for rounding.

@@ -22,8 +22,8 @@ func TestLabelsStayInTheDrawing(t *testing.T) {
 		b := s.Block()
 		l, top, r, bottom := b.Items()[0].Bounds()
 		fits := bw <= w && bh <= h
-		if fits != (len(b.Misfits) == 0) {
-			t.Fatalf("%v by %v: misfits %v", bw, bh, b.Misfits)
+		if fits != (len(b.Misfits()) == 0) {
+			t.Fatalf("%v by %v: misfits %v", bw, bh, b.Misfits())
 		}
 		if fits && (l < -0.01 || top < -0.01 || r > w+0.01 || bottom > h+0.01) {
 			t.Fatalf("%v to %v, %v to %v", l, r, top, bottom)

@@ -1,10 +1,11 @@
 package filled
 
 import (
+	"slices"
+
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/packs/units"
-	"slices"
 )
 
 // An Outcome is what follows from the readings of one dimension at one time.

@@ -22,8 +22,8 @@ func TestLongHazardsStayOnThePaper(t *testing.T) {
 			t.Errorf("%v reaches from %.1f to %.1f mm, and the paper has %.0f", it.Shape, left, right, c.Span)
 		}
 	}
-	if b.W > c.Span || len(b.Misfits) > 0 {
-		t.Errorf("the notes are %.1f mm wide, with %v", b.W, b.Misfits)
+	if b.W > c.Span || len(b.Misfits()) > 0 {
+		t.Errorf("the notes are %.1f mm wide, with %v", b.W, b.Misfits())
 	}
 }
 

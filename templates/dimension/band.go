@@ -100,7 +100,7 @@ func paired(frames []frameOf, span layout.Mm, shares map[int]int) (out []layout.
 		}
 		two := pairs[i]
 		if a, b := frames[i].whole, frames[i+1].whole; len(a) == 1 && len(b) == 1 {
-			two.Partings = []layout.Parting{{Upper: a[0], Lower: b[0]}}
+			two.SetPartings([]layout.Parting{{Upper: a[0], Lower: b[0]}})
 		}
 		out = append(out, two)
 		i++
@@ -108,7 +108,7 @@ func paired(frames []frameOf, span layout.Mm, shares map[int]int) (out []layout.
 	return out, taken, func() {
 		for i := range out {
 			if set := alone[i]; set != nil {
-				out[i].Partings = set()
+				out[i].SetPartings(set())
 			}
 		}
 	}
@@ -135,7 +135,7 @@ func sideBySide(a, b frameOf, span, most layout.Mm, only int) (least layout.Bloc
 		if b.height > a.height {
 			first, second = second, first
 		}
-		if !first() || !second() || len(x.Misfits)+len(y.Misfits) > 0 {
+		if !first() || !second() || len(x.Misfits())+len(y.Misfits()) > 0 {
 			continue
 		}
 		if h := max(x.H, y.H); least.Empty() || h < least.H-0.5 {

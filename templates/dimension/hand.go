@@ -112,7 +112,7 @@ func (k content) handBeside(width layout.Mm) layout.Block {
 	}
 	body := layout.Above(layout.GapY, append(parts, warmLine(k.Composer, e.d, writtenSide(e.sides), left))...)
 	head := k.handHead(width)
-	if !body.W.Fits(left) || len(body.Misfits) > 0 || head.H+headRoom+body.H > tallest {
+	if !body.W.Fits(left) || len(body.Misfits()) > 0 || head.H+headRoom+body.H > tallest {
 		return layout.Block{}
 	}
 	return layout.Above(headRoom, head, layout.Beside(layout.GapX, body.Fill(left, body.H, 0, 0), k.flow(aside, verdict).make()))

@@ -31,7 +31,7 @@ func (k content) partings(kind Kind) []layout.Parting {
 		upper.entries, upper.whole, upper.reason = k.entries[:at], nil, reason{}
 		lower.entries, lower.whole = k.entries[at:], nil
 		first, second := upper.contents(kind), lower.contents(kind)
-		if len(first) != 1 || len(second) != 1 || len(first[0].Misfits)+len(second[0].Misfits) > 0 {
+		if len(first) != 1 || len(second) != 1 || len(first[0].Misfits())+len(second[0].Misfits()) > 0 {
 			continue
 		}
 		out = append(out, layout.Parting{Upper: bordered(first[0], first[0].H), Lower: bordered(second[0], second[0].H)})
@@ -56,7 +56,7 @@ func (k content) handPartings(kind Kind) []layout.Parting {
 	}
 	upper := set(k.handHead(width), parts[:len(sums)])
 	lower := Anchored(set(k.shortHead(width), parts[len(sums):]), e.d, sideOf(kind))
-	if len(upper.Misfits)+len(lower.Misfits) > 0 {
+	if len(upper.Misfits())+len(lower.Misfits()) > 0 {
 		return nil
 	}
 	return []layout.Parting{{Upper: upper, Lower: lower}}

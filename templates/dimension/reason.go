@@ -43,7 +43,7 @@ func free(plain, within []layout.Block) bool {
 
 func misfitsOf(bs []layout.Block) (n int) {
 	for _, b := range bs {
-		n += len(b.Misfits)
+		n += len(b.Misfits())
 	}
 	return n
 }

@@ -17,7 +17,7 @@ func TestWhatIsTakenFitsWhenItIsPlaced(t *testing.T) {
 		b := layout.Block{W: full + layout.Mm(rapid.Float64Range(-0.02, 0.02).Draw(t, "more")), H: 10}
 		s := search{full: full, least: sized{empty: true}}
 		s.try(done(b))
-		if taken, over := !s.least.empty, len(b.Fill(full, 10, 0, 0).Misfits); taken == (over > 0) {
+		if taken, over := !s.least.empty, len(b.Fill(full, 10, 0, 0).Misfits()); taken == (over > 0) {
 			t.Fatalf("%v in %v is taken %t, with %d misfits", b.W, full, taken, over)
 		}
 	})

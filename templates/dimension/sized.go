@@ -28,7 +28,7 @@ func done(b layout.Block) sized {
 
 // ready is done for a block that is kept where it is.
 func ready(b *layout.Block) sized {
-	return sized{b.W, b.H, b.Empty(), len(b.Misfits), func() layout.Block { return *b }}
+	return sized{b.W, b.H, b.Empty(), len(b.Misfits()), func() layout.Block { return *b }}
 }
 
 // paragraph is a paragraph in a width.
@@ -188,7 +188,7 @@ func bottomOf(row []*layout.Block) sized {
 		out.empty = false
 		out.w += b.W
 		out.h = max(out.h, tall-b.H+b.H) // as it is rounded there
-		out.misfits += len(b.Misfits)
+		out.misfits += len(b.Misfits())
 	}
 	return out
 }

@@ -20,7 +20,7 @@ func TestSizedAsLayoutDoes(t *testing.T) {
 				return layout.Block{}
 			}
 			b := layout.Drawn(layout.Mm(mm.Draw(t, "w")), layout.Mm(mm.Draw(t, "h")), layout.Item{Shape: layout.Rect{W: 1, H: 1}})
-			b.Misfits = make([]layout.Misfit, rapid.IntRange(0, 2).Draw(t, "misfits"))
+			b.AddMisfits(make([]layout.Misfit, rapid.IntRange(0, 2).Draw(t, "misfits"))...)
 			return b
 		}), 0, 9).Draw(t, "blocks")
 		gap := layout.Mm(rapid.Float64Range(0, 6).Draw(t, "gap"))
@@ -43,8 +43,8 @@ func TestSizedAsLayoutDoes(t *testing.T) {
 			if made.W != c.want.W || made.H != c.want.H || len(made.Items()) != len(c.want.Items()) {
 				t.Errorf("%s: made %v by %v, want %v by %v", name, made.W, made.H, c.want.W, c.want.H)
 			}
-			if c.got.w != c.want.W || c.got.h != c.want.H || c.got.empty != c.want.Empty() || c.got.misfits != len(c.want.Misfits) {
-				t.Errorf("%s: measured %v by %v, empty %v, %d misfits; want %v by %v, %v, %d", name, c.got.w, c.got.h, c.got.empty, c.got.misfits, c.want.W, c.want.H, c.want.Empty(), len(c.want.Misfits))
+			if c.got.w != c.want.W || c.got.h != c.want.H || c.got.empty != c.want.Empty() || c.got.misfits != len(c.want.Misfits()) {
+				t.Errorf("%s: measured %v by %v, empty %v, %d misfits; want %v by %v, %v, %d", name, c.got.w, c.got.h, c.got.empty, c.got.misfits, c.want.W, c.want.H, c.want.Empty(), len(c.want.Misfits()))
 			}
 		}
 	})

@@ -14,9 +14,11 @@ func (s sheet) numberedTicks(acts []string) []layout.Piece {
 	heads := s.tickHeads()
 	rows := ruled(s.tickRows(acts, 0, s.Span), s.Span)
 	if both := s.twoColumns(acts, 0, heads); !both.Empty() && both.H < layout.Above(0, rows...).H {
+		var ways []layout.Parting
 		for k := leastParted; k <= len(acts)-leastParted; k++ {
-			both.Partings = append(both.Partings, layout.Parting{Upper: s.twoColumns(acts[:k], 0, heads), Lower: s.twoColumns(acts[k:], k, heads)})
+			ways = append(ways, layout.Parting{Upper: s.twoColumns(acts[:k], 0, heads), Lower: s.twoColumns(acts[k:], k, heads)})
 		}
+		both.SetPartings(ways)
 		return []layout.Piece{{Block: both, Gap: 1}}
 	}
 	if !heads.Empty() {

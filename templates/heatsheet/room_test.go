@@ -41,7 +41,7 @@ func TestAFrameThatSaysTheSameStandsOnce(t *testing.T) {
 	}
 	for _, h := range stormPump(180).Job.Heats {
 		if at := "heat on " + h.Mark; !slices.ContainsFunc(Sheet(stormPump(180)), func(p layout.Piece) bool {
-			return slices.ContainsFunc(p.Block.Anchors, func(a layout.Anchor) bool { return a.Name == at })
+			return slices.ContainsFunc(p.Block.Anchors(), func(a layout.Anchor) bool { return a.Name == at })
 		}) {
 			t.Errorf("no piece of the sheet is found as %q", at)
 		}

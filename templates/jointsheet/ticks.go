@@ -146,7 +146,7 @@ func placeTicks(c *block.Composer, g []*job.Joint) []layout.Block {
 	out := placeTables(c, g)
 	for _, j := range g {
 		if !slices.ContainsFunc(out, func(b layout.Block) bool {
-			return slices.ContainsFunc(b.Anchors, func(a layout.Anchor) bool { return a.Name == ticksAnchor(j) })
+			return slices.ContainsFunc(b.Anchors(), func(a layout.Anchor) bool { return a.Name == ticksAnchor(j) })
 		}) {
 			out[0] = out[0].Anchored(ticksAnchor(j))
 		}

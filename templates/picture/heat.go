@@ -239,7 +239,7 @@ func Opening(set *layout.Setter, w *words.Catalogue, h *job.Heat, p *heat.Plan, 
 	}
 	b, err := c.Block(s.Setter)
 	if err != nil {
-		b.Misfits = append(b.Misfits, layout.Misfit{Ref: s.h.At, Kind: layout.Undrawn, Text: s.h.Mark, Detail: err.Error()})
+		b.AddMisfits(layout.Misfit{Ref: s.h.At, Kind: layout.Undrawn, Text: s.h.Mark, Detail: err.Error()})
 	}
 	return b.Drawing(h.Mark + " " + h.What)
 }

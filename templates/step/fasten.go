@@ -71,7 +71,7 @@ func stageTicks(c *block.Composer, f job.Fastening, width layout.Mm) layout.Bloc
 	}
 	words := c.Para(room, runs, layout.ParaOpts{Ref: f.At})
 	words.W = room
-	if beside := layout.Middle(textGap, words, row); len(words.Misfits) == 0 && beside.H < below.H-shareSaves {
+	if beside := layout.Middle(textGap, words, row); len(words.Misfits()) == 0 && beside.H < below.H-shareSaves {
 		return beside
 	}
 	return below

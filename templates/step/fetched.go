@@ -73,10 +73,10 @@ func fitRows(c *block.Composer, groups []fitGroup, width layout.Mm) []layout.Blo
 			if i+n > len(groups) {
 				continue
 			}
-			row, misfits := make([]fitCell, n), n*len(box.Misfits)
+			row, misfits := make([]fitCell, n), n*len(box.Misfits())
 			for k, share := range shares {
 				row[k] = cellOf(i+k, width*share)
-				misfits += len(row[k].text.Misfits)
+				misfits += len(row[k].text.Misfits())
 			}
 			h := rowHeight(row, box.H)
 			if h += h*h*tallRows + 1000*layout.Mm(misfits) + least[i+n]; rows[i] == nil || h < least[i]-0.5 {

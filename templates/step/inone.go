@@ -146,7 +146,7 @@ func (t *together) readingPieces(kind dimension.Kind, dims []*job.Dim) []layout.
 		out[i].MayPart = out[i].MayPart && !gone
 		out[i].KeepNext = out[i].KeepNext || gone
 		if gone {
-			out[i].Block.Partings = nil
+			out[i].Block.SetPartings(nil)
 		}
 	}
 	return out

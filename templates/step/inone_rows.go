@@ -66,7 +66,7 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 			row := t.signedRow(k, lines[k])
 			full, rows = append(full, row...), append(rows, stacked(row))
 			cell := stacked(narrow.signedRow(k, lines[k]))
-			wide = wide || !cell.W.Fits(half.Span) || len(cell.Misfits) > 0
+			wide = wide || !cell.W.Fits(half.Span) || len(cell.Misfits()) > 0
 			cell.W = half.Span
 			cells = append(cells, cell)
 		}
@@ -75,7 +75,7 @@ func (t *together) signedRows(lines [][]run) []layout.Piece {
 			out = append(out, full...)
 			continue
 		}
-		pair.Block.Partings = []layout.Parting{{Upper: rows[0], Lower: rows[1], Apart: true, Led: true}}
+		pair.Block.SetPartings([]layout.Parting{{Upper: rows[0], Lower: rows[1], Apart: true, Led: true}})
 		out = append(out, pair)
 	}
 	return out
@@ -123,7 +123,7 @@ func (t *together) signedRow(i int, rs []run) []layout.Piece {
 	for _, x := range shares(t.Composer, rs[:n])[1:] {
 		lines := layout.Above(lineGap, append(text[:len(text):len(text)], runLines(x.beside, width)...)...)
 		rest := t.belowRow(x.below)
-		if h := height(lines, rest); h <= least+0.01 && len(lines.Misfits) == 0 {
+		if h := height(lines, rest); h <= least+0.01 && len(lines.Misfits()) == 0 {
 			beside, below, least = lines, rest, h
 		}
 	}
@@ -199,7 +199,7 @@ func (t *together) placeRows(lines [][]run) []layout.Piece {
 				blocks = append(blocks, p.Block)
 			}
 			unit := layout.Overlay(t.label(t.steps[i]), layout.Above(0, blocks...))
-			wide = wide || !unit.W.Fits(c.Span) || len(unit.Misfits) > 0
+			wide = wide || !unit.W.Fits(c.Span) || len(unit.Misfits()) > 0
 			unit.W = c.Span
 			out, high = append(out, unit), high+unit.H+1
 		}

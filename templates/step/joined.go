@@ -55,7 +55,7 @@ func joinedLine(c *block.Composer, st *job.Step, fs []job.Fastening, runs []layo
 	}
 	line := c.Para(room, runs, layout.ParaOpts{Ref: at})
 	line.W = room
-	if beside := layout.Beside(textGap, line, row); len(line.Misfits) == 0 && beside.H < below.H-0.5 {
+	if beside := layout.Beside(textGap, line, row); len(line.Misfits()) == 0 && beside.H < below.H-0.5 {
 		return beside
 	}
 	return below

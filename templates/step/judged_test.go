@@ -30,8 +30,8 @@ func TestTheBoxesOfASetStayInTheirFrame(t *testing.T) {
 							t.Errorf("%s, %d pieces: %v reaches to %.1f mm, and the paper has %.0f", code, count, it.Shape, right, span)
 						}
 					}
-					if len(b.Misfits) > 0 {
-						t.Errorf("%s, %d pieces: %v", code, count, b.Misfits)
+					if len(b.Misfits()) > 0 {
+						t.Errorf("%s, %d pieces: %v", code, count, b.Misfits())
 					}
 				}
 			}

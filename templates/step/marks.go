@@ -36,7 +36,7 @@ func matchMarks(c *block.Composer, st *job.Step, width layout.Mm) layout.Block {
 			}
 			rows = append(rows, layout.Beside(0, cells...))
 		}
-		if all := layout.Above(0, rows...); n == 0 || all.H < best.H-0.5 && len(all.Misfits) == 0 {
+		if all := layout.Above(0, rows...); n == 0 || all.H < best.H-0.5 && len(all.Misfits()) == 0 {
 			best = all
 		}
 	}

@@ -40,7 +40,7 @@ func oneRow(c *block.Composer, above layout.Block, p layout.Piece, of, r run) la
 	}
 	least := layout.Block{H: min(above.H+p.Gap+p.Block.H-shareSaves, lowRow)}
 	take := func(left, right layout.Block) {
-		if one := besideEachOther(c, left, right); one.H < least.H && len(one.Misfits) == 0 {
+		if one := besideEachOther(c, left, right); one.H < least.H && len(one.Misfits()) == 0 {
 			least = one
 		}
 	}

@@ -53,7 +53,7 @@ func (p packing) share(n int) layout.Mm {
 // goesIn reports whether a line fits into its share of a row.
 func (p packing) goesIn(i, n int) bool {
 	line := p.lines[n][i]
-	return len(line.Misfits) == 0 && line.W.Fits(p.share(n))
+	return len(line.Misfits()) == 0 && line.W.Fits(p.share(n))
 }
 
 // row shares some twelfths among n lines from one on so that the row is lowest, and tells how
@@ -90,7 +90,7 @@ func rowsOf(r run, width layout.Mm) []layout.Block {
 		ways = append(ways, packed(r, width))
 	}
 	for _, several := range ways {
-		if one := layout.Above(lineGap, several...); one.H < full.H-0.5 && len(one.Misfits) <= len(full.Misfits) {
+		if one := layout.Above(lineGap, several...); one.H < full.H-0.5 && len(one.Misfits()) <= len(full.Misfits()) {
 			full, rows = one, several
 		}
 	}

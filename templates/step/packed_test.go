@@ -87,8 +87,8 @@ func checkTicks(t *testing.T, c *block.Composer, st *job.Step, rs []run, set [][
 	}
 	for _, ps := range set {
 		for _, p := range ps {
-			if p.Block.W > c.Span+0.01 || len(p.Block.Misfits) > 0 {
-				t.Errorf("%s: a row of ticks is %.1f mm wide, its misfits %v", st.Name(), p.Block.W, p.Block.Misfits)
+			if p.Block.W > c.Span+0.01 || len(p.Block.Misfits()) > 0 {
+				t.Errorf("%s: a row of ticks is %.1f mm wide, its misfits %v", st.Name(), p.Block.W, p.Block.Misfits())
 			}
 			for _, it := range p.Block.Items() {
 				if it.Role == layout.RoleTick {

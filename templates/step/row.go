@@ -24,9 +24,9 @@ func stepRow(c *block.Composer, st *job.Step, first []run, reason bool) (row lay
 	all := shares(c, first)
 	take := func(r layout.Block, x share) {
 		rest := slices.Concat(x.lines...)
-		misfits := len(r.Misfits)
+		misfits := len(r.Misfits())
 		for _, p := range rest {
-			misfits += len(p.Block.Misfits)
+			misfits += len(p.Block.Misfits())
 		}
 		h := r.H + x.high + 1000*layout.Mm(misfits) // what does not fit is told only where nothing fits
 		if len(rest) > 0 && (row.Empty() || h < least-0.5) {
@@ -249,7 +249,7 @@ func inRows(r run, width layout.Mm) []layout.Block {
 		one := (width+layout.GapX)*layout.Mm(n)/parts - layout.GapX // so that halves and thirds fill a row
 		some := false
 		for i, l := range r.lines(one) {
-			if l.H <= most[i] && l.W.Fits(one) && len(l.Misfits) == 0 && lines[i].W > one {
+			if l.H <= most[i] && l.W.Fits(one) && len(l.Misfits()) == 0 && lines[i].W > one {
 				lines[i], some = l.Fill(one, l.H, 0, 0), true
 			}
 		}

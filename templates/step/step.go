@@ -85,7 +85,7 @@ func Pieces(c *block.Composer, st *job.Step) []layout.Piece {
 			pieces[i].KeepNext = pieces[i].KeepNext || lost && i < len(pieces)-1
 			if lost {
 				pieces[i].MayPart = false
-				pieces[i].Block.Partings = nil // nor is one place of it left behind
+				pieces[i].Block.SetPartings(nil) // nor is one place of it left behind
 			}
 			if r.lines != nil || r.ticks {
 				lines[len(out)+i] = r
