@@ -168,7 +168,7 @@ func (b ledger) walk(path, name string, v reflect.Value) {
 }
 
 // constants are amounts on a lift sheet that are no figures of the lift.
-var constants = regexp.MustCompile(`60° is the aim|55 % in one|under 45°|to 45° from vertical|over 45° to 60° from vertical|off its axis|off line|angle from the bolt axis [0-9.]+°`)
+var constants = regexp.MustCompile(`60° is the aim|55 % in one|under 45°|to 45° from vertical|over 45° to 60° from vertical|off its axis|off line|angle from the bolt axis [0-9.]+°|more than 15 % or twisted by more than 10.0°`)
 
 // withoutNames takes the names of gear out of a sheet, in which sizes stand.
 func withoutNames(l *job.Lift, sheet string) string {
