@@ -212,9 +212,6 @@ func (c *composer) registerContents(t *job.Tag) string {
 	if spot := liesAt(t); spot != nil {
 		s += " · " + spot.Mark + " " + spot.What
 	}
-	if t.Keep != "" && t.Pocket == "" { // a pocket is kept as what it is in
-		s += " · " + c.W.Tag.Keep + " " + t.Keep
-	}
 	for _, x := range t.Sets {
 		s += " · " + c.W.Common.MatchedSet.With(x.Mark)
 	}
