@@ -84,7 +84,7 @@ var bevelWords = []onSheet{
 	{"traveler", "with:preloadspringoff"}, {"traveler", "aslippeddecimal"}, {"reassembly", "maker'sletter31:0.02to0.06mmUSED"},
 	{"reassembly", "oneturnoftheInputnut(M65x2)movesit2.000mm"},
 	{"reassembly", "AGAINuntil:backlashandcontactinlimits?(3triesatmost)"}, {"reassembly", "cartridgeout"}, {"reassembly", "J3L75N·m"},
-	{"reassembly", "WITNESSW4Contactpatternondriveandcoastflank"},
+	{"reassembly", "WITNESSW5Contactpatternondriveandcoastflank"},
 	{"traveler", "driveflank"}, {"traveler", "coastflank"},
 	// What stays together, which way round, in which order.
 	{"reassembly", "K1Inputshaftintheorderfromthepinionteethoutwardthatwaswrittendown"},
