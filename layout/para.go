@@ -95,6 +95,12 @@ func (b *breaker) fill(out *Block, width Mm, o ParaOpts, draw bool) {
 	*out = without
 }
 
+// otherSize reports whether a fragment is the point between two facts after what is larger or
+// smaller: at the head of a line it is left out, for the size parts the two.
+func (b *breaker) otherSize(i int) bool {
+	return b.frags[i].point && b.runs[b.frags[i].run].Style.Size != b.runs[b.frags[i-1].run].Style.Size
+}
+
 // hasPoint reports whether the point between two facts is among the fragments.
 func (b *breaker) hasPoint() bool {
 	for i := range b.frags {
@@ -111,6 +117,9 @@ func (b *breaker) lines(out *Block, width Mm, o ParaOpts, draw bool) (led bool) 
 	first := true
 	var wide []Misfit
 	for i := 0; i < len(b.frags); first = false {
+		if !first && b.otherSize(i) && i+1 < len(b.frags) {
+			i++
+		}
 		var hang Mm
 		if !first {
 			hang = o.Hang

@@ -37,6 +37,7 @@ func TestParaLines(t *testing.T) {
 		{"the word before it goes with it", 10, []Run{T(ten, "with oil in · new oil")}, []string{"with oil", "in · new", "oil"}},
 		{"unless that takes a line more", 10, []Run{T(ten, "with oil in · new")}, []string{"with oil", "in · new"}},
 		{"or it stands where it must", 6, []Run{T(ten, "in oil · new")}, []string{"in oil", "· new"}},
+		{"after what is larger it is left out there", 6, []Run{T(ten.With(Bold), "in oil"), T(Style{Face: Regular, Size: Mm(1.5).Pt(), Lead: 5}, " · new")}, []string{"in oil", "new"}},
 		{"a mark does not part at its slash", 10, []Run{T(ten, "into bag C4/NDE")}, []string{"into bag", "C4/NDE"}},
 		{"nor a size at its hyphen", 10, []Run{T(ten, "bolt M12-6g")}, []string{"bolt", "M12-6g"}},
 		{"nor a range of numbers", 12, []Run{T(ten, "within 130–140")}, []string{"within", "130–140"}},

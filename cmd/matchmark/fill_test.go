@@ -55,10 +55,10 @@ const leastFull = 81
 
 // leastFullA4 is the same of each starter on A4, for which their steps are set in order.
 var leastFullA4 = map[string]int{
-	"bevel-gearbox.yaml": 93,
+	"bevel-gearbox.yaml": 92, // the list of critical dimensions begins on a page of its own there
 	"exhaust-fan.yaml":   93,
 	"storm-pump.yaml":    93,
-	"triplex-pump.yaml":  92,
+	"triplex-pump.yaml":  93,
 }
 
 // TestPagesAndFill: paper that is half empty is turned twice as often. For each starter

@@ -65,7 +65,9 @@ func (s *Scene) Dim(a, b XY, off layout.Mm, label layout.Block) {
 	}
 	s.stroke(append(layout.Polyline(p, shift(p, end)), layout.Polyline(q, shift(q, end))...), Thin, layout.Usual)
 	p, q = shift(p, off), shift(q, off)
+	heads := layout.Mm(length) / 2 // from the middle to the nearer ends of the heads
 	if layout.Mm(length) >= 3*headLong {
+		heads -= headLong
 		s.arrow(Thin, p, q, true)
 	} else {
 		outP := layout.Point{X: p.X - ux*2*headLong, Y: p.Y - uy*2*headLong}
@@ -80,7 +82,12 @@ func (s *Scene) Dim(a, b XY, off layout.Mm, label layout.Block) {
 	if off < 0 {
 		side = -1
 	}
-	reach := layout.Mm(math.Abs(float64(nx)))*label.W/2 + layout.Mm(math.Abs(float64(ny)))*label.H/2 + 0.4
+	const clear layout.Mm = 0.4
+	ax, ay := layout.Mm(math.Abs(float64(nx))), layout.Mm(math.Abs(float64(ny)))
+	reach := ax*label.W/2 + ay*label.H/2 + clear
+	if ay*label.W/2+ax*label.H/2+clear > heads {
+		reach += headWide / 2 // it reaches over the heads
+	}
 	mid := layout.Point{X: (p.X + q.X) / 2, Y: (p.Y + q.Y) / 2}
 	s.label(layout.Point{X: mid.X + nx*side*reach, Y: mid.Y + ny*side*reach}, label, 0.5, 0.5)
 }

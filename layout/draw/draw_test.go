@@ -139,6 +139,29 @@ func TestDim(t *testing.T) {
 	}
 }
 
+// The label of a length that is no longer than it stands off the heads, that of a long one near
+// the line.
+func TestTheLabelStandsClearOfTheHeads(t *testing.T) {
+	t.Parallel()
+	foot := func(length float64) layout.Mm {
+		s := NewScene(View{0, 0, 40, 40}, 40, 40, nil)
+		s.Dim(XY{10, 10}, XY{10 + length, 10}, 8, setter().Words(layout.Sub, "46 mm"))
+		for _, it := range s.Block().Items() {
+			if _, text := it.Shape.(layout.Text); text {
+				_, _, _, b := it.Bounds()
+				return b
+			}
+		}
+		t.Fatal("no label")
+		return 0
+	}
+	for _, c := range []struct{ short, long float64 }{{3, 25}, {10, 25}} {
+		if short, long := foot(c.short), foot(c.long); !near(long-short, headWide/2) {
+			t.Errorf("the label of %v mm ends at %v, that of %v mm at %v", c.short, short, c.long, long)
+		}
+	}
+}
+
 // Boxes about a clock face keep the gaps between write-in boxes, stay off the
 // ring, and lie within the block.
 func TestClockLaws(t *testing.T) {

@@ -76,7 +76,10 @@ func (k content) headWords() headWords {
 	}
 	notes := joined(small, noteRuns(c, d, k.back))
 	if f := workOf(k.entries[0].sides); f != nil && f.Formula != nil && d.Shims == nil {
-		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: sumText(c, k.mark(), f.Formula), Style: layout.SubBold})
+		if len(notes) > 0 {
+			notes = append(notes, layout.T(layout.Sub, " · "))
+		}
+		notes = append(notes, layout.Run{Text: sumText(c, k.mark(), f.Formula), Style: layout.SubBold})
 	}
 	if k.note != "" {
 		notes = append(notes, layout.T(layout.Sub, "  "), layout.Run{Text: k.note, Style: layout.SubBold, Deco: layout.Inverse})

@@ -62,7 +62,9 @@ func pieces(c *block.Composer, l *job.Lift) []layout.Piece {
 	}
 	add(1.4, verdict(c, l))
 	add(1.4, cautionLines(c, l)...)
-	out[len(out)-1].KeepNext = true // not alone at the foot of a page
+	for i := range out {
+		out[i].KeepNext = true // the head of a lift is not alone at the foot of a page
+	}
 	add(1.4, factsAndPicture(c, l)...)
 	table := func(ps []layout.Piece, whole bool) {
 		if len(ps) == 0 {

@@ -100,7 +100,8 @@ func orderOf(st *job.Step) ([]job.Verb, bool) {
 
 // putAway is the order of a step in print, and whether it differs from that of its verbs:
 // where all that comes off goes on again for a reading, as a cap for the strip below it, what
-// it goes into stands below its coming out, for it is not put away before.
+// it goes into stands below its coming out, for it is not put away before, and below what is
+// read there when it is out, as the strip on the pin.
 func putAway(st *job.Step) ([]job.Verb, bool) {
 	order := st.VerbOrder()
 	off, out := slices.Index(order, job.DoRemove), slices.Index(order, job.DoTakeOut)
@@ -111,6 +112,9 @@ func putAway(st *job.Step) ([]job.Verb, bool) {
 		if !slices.ContainsFunc(st.ForNow, func(x *job.Move) bool { return x.Part == m.Part }) {
 			return order, false
 		}
+	}
+	if out+1 < len(order) && order[out+1] == job.DoMeasure {
+		out++
 	}
 	return slices.Insert(slices.Delete(order, off, off+1), out, job.DoRemove), true
 }

@@ -27,7 +27,7 @@ var englishFound = Found{
 // englishRegister are the words of Register in English.
 var englishRegister = Register{
 	Title:    "Register",
-	Rule:     "Count in, when all is apart, and out, in lots if need be, with dates. Out and scrap add up to the pieces, left over 0. Tick the square when the stub is here, or the label was seen.",
+	Rule:     "Count in, when all is apart, and out, in lots if need be, dated. Out and scrap add up to the pieces, left over 0. Tick the square when stub is here or label seen; keep as tag says.",
 	Expected: "pieces", CountedApart: "all apart",
 	OutFirst: "out: number, date", OutRest: "rest: number, date", Missing: "missing", LeftOver: "left over (0)",
 	ScrapLater: "later %s from %s, %s",
