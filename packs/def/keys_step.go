@@ -106,7 +106,7 @@ var stepKind = &kind[Step]{
 		list("judge", "The matched sets for which it is decided here, by all their readings, whether all pieces go back or all are renewed.", "[S2]", func(s *Step) *[]source.Text { return &s.Judge }).marks("S"),
 		varying("missed", "What is easily missed here; it stands at the generated put-back row as well, unless back-missed: is written.", "{NDE: left-hand thread}", func(s *Step) *Varying { return &s.Missed }),
 		varying("back", "What the generated put-back row says.", "Run the nut up to its found stand-off.", func(s *Step) *Varying { return &s.Back }),
-		list("back-seen", "What is done on the way back without a reading, as a strap that goes on again or a plug that goes in: a box to tick each, at the end of the generated put-back row, below its readings.",
+		list("back-seen", "What is done on the way back without a reading, as a strap that goes on again or a plug that goes in: a box to tick each: written below back:, or without one, at the end of the put-back row, below its readings; written above back:, before anything goes back, as a housing that is seen empty.",
 			"[strap on again]", func(s *Step) *[]source.Text { return &s.BackSeen }),
 		varying("back-missed", "What is easily missed in putting back, in place of what missed: says, which else stands at the put-back row and on tags as well; none: what missed: says is for taking off alone.", "{NDE: left-hand thread, DE: none}", func(s *Step) *Varying { return &s.BackMissed }),
 		list("back-caution", "The hazard notes printed before the generated put-back row besides those of caution:, which stand there as well; or why those do not: none, because ….", "[puller]", func(s *Step) *[]source.Text { return &s.BackCaution }),

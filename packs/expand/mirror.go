@@ -23,6 +23,9 @@ func (b *builder) resolveMirror(st *job.Step, ds *def.Step) {
 		}
 		m.Seen = append(m.Seen, job.Seen{At: t.At, What: t.Value})
 	}
+	// written above the words of the row they come before all that these tell; below them, or
+	// where there are no words, they come when all is done
+	m.First = len(m.Seen) > 0 && st.PutBack.Written() && m.Seen[0].At.Before(st.PutBack.At)
 	for _, t := range b.mirrored(m, job.GuardCaution, "back-caution", ds.BackCaution) {
 		if c, ok := b.Cautions[t.Value]; ok {
 			m.Cautions = append(m.Cautions, c)

@@ -14,6 +14,16 @@ func (h *Heat) Hands() (least int, who string) {
 	return 3, "one at the torches, one at the puller, one at the watch, the log and the fire watch"
 }
 
+// Apart is how many people are at a part that is drawn off by a flame where nobody does two things:
+// one each at the torches, the puller, the log, the fire watch and, where the part hangs on a
+// hook, the crane. Common practice, no source.
+func (h *Heat) Apart() int {
+	if h.OnHook(h.PulledAt) {
+		return 5
+	}
+	return 4
+}
+
 // OnHook reports whether the part hangs on a hook, hot, as a step draws it off or puts it on: in a
 // lift with its sheet or without.
 func (h *Heat) OnHook(st *Step) bool {

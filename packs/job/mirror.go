@@ -12,7 +12,8 @@ import (
 // top, its hold and its check stand in place of those of the step.
 type Mirror struct {
 	Missed   source.Text // easily missed in putting back, At zero where nothing is written
-	Seen     []Seen      // looked at when the row is done
+	Seen     []Seen      // looked at when the row is done, or before it is begun
+	First    bool        // these are ticked before anything goes back
 	Cautions []*Caution
 	Permits  []*Permit
 	Hold     *Hold

@@ -29,7 +29,10 @@ func (b *undoer) undoStep(st *job.Step, in *job.Section) *job.Step {
 		At: st.At, Key: st.Key, Place: st.Place, Section: in, Back: true, Undoes: st,
 		Do: st.PutBack.Value, Verbs: job.Undone(st.Verbs), Missed: st.MissedBack(), Bench: st.Bench,
 	}
-	if row.Seen = st.Mirror.Seen; len(row.Seen) > 0 {
+	switch row.Seen = st.Mirror.Seen; {
+	case st.Mirror.First:
+		row.Verbs = slices.Insert(row.Verbs, 0, job.DoSee)
+	case len(row.Seen) > 0:
 		row.Verbs = append(row.Verbs, job.DoSee) // when all else of the row is done
 	}
 	b.undoMoves(st, row)

@@ -9,8 +9,9 @@ import (
 )
 
 // handPieces tell who does what while a flame draws a part off: how many there must be at the
-// least, and a box for the name of each whom no other box of the pack has. The fire watch has its
-// own below; who drives and who signals in a lift signs on the sheet of that lift.
+// least, as many as its step takes, and a box for the name of each whom no other box of the pack
+// has. The fire watch has its own below; who drives and who signals in a lift signs on the sheet
+// of that lift. Where the step takes more people than these a second one is at the torches.
 func (s sheet) handPieces() []layout.Piece {
 	least, _ := s.h.Hands()
 	if least == 0 {
@@ -18,6 +19,12 @@ func (s sheet) handPieces() []layout.Piece {
 	}
 	w := s.W.HeatPull
 	names := []string{w.HandTorch, w.HandPull, w.HandWatch}
+	if people := s.h.PulledAt.People; people > least {
+		least = people
+		if people > s.h.Apart() {
+			names = append([]string{w.HandTorch}, names...)
+		}
+	}
 	if s.h.OnHook(s.h.PulledAt) && s.h.HangsIn(s.h.PulledAt) == nil {
 		names = append(names, w.HandCrane, w.HandSignal)
 	}
