@@ -19,9 +19,9 @@ func (s sheet) handPieces() []layout.Piece {
 	}
 	w := s.W.HeatPull
 	names := []string{w.HandTorch, w.HandPull, w.HandWatch}
-	if people := s.h.PulledAt.People; people > least {
-		least = people
-		if people > s.h.Apart() {
+	if pulled := s.h.PulledAt; pulled != nil && pulled.People > least {
+		least = pulled.People
+		if pulled.People > s.h.Apart() {
 			names = append([]string{w.HandTorch}, names...)
 		}
 	}

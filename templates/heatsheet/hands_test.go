@@ -70,3 +70,34 @@ func TestSlingsAreToldOnce(t *testing.T) {
 		}
 	}
 }
+
+// A step that takes more people than a part on a hook needs has as many on its heat sheet, and two
+// boxes for the torches where nobody does two things; the sheet told four beside a step of six.
+// Without its step it has the least. Common practice, no source.
+func TestAsManyHandsAsTheStepTakes(t *testing.T) {
+	t.Parallel()
+	w := words.English.HeatPull
+	for people, want := range map[int]struct {
+		told    string
+		torches int
+	}{0: {"4", 1}, 4: {"4", 1}, 5: {"5", 1}, 6: {"6", 2}} {
+		c := stormPump(180)
+		h := c.Job.Heats[0]
+		h.PulledAt.OnHook, h.PulledAt.People = "hall crane", people
+		said := wordsOf(sheetOf(c, h).handPieces())
+		torches := 0
+		for _, text := range said {
+			if text == w.HandTorch {
+				torches++
+			}
+		}
+		if !strings.Contains(strings.Join(said, " "), w.Hands.With(want.told)) || torches != want.torches {
+			t.Errorf("%d people: %d boxes for the torches, want %d, in %q", people, torches, want.torches, said)
+		}
+	}
+	c := stormPump(180)
+	c.Job.Heats[0].PulledAt = nil
+	if said := strings.Join(wordsOf(sheetOf(c, c.Job.Heats[0]).handPieces()), " "); !strings.Contains(said, w.Hands.With("3")) {
+		t.Errorf("a heat without its step tells %q", said)
+	}
+}
