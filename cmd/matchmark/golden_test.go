@@ -94,7 +94,7 @@ func TestGoldenWordChanged(t *testing.T) {
 	}{
 		{"fits measured", "fits looked at", []string{"front.txt"}},
 		{"A slipping claw throws", "A slipping hook throws", []string{"cautions.txt"}},
-		{"goes in). Rotor", "goes in). Wheel", []string{"steps.txt", "traveler.txt"}},
+		{"in hot). Rotor", "in hot). Wheel", []string{"steps.txt", "traveler.txt"}},
 		{"with its drain hole down", "with its drain hole left", []string{"reassembly.txt", "steps.txt"}},
 	} {
 		text := strings.Replace(definition, c.from, c.to, 1)
