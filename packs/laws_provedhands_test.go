@@ -39,6 +39,15 @@ func TestHandsBelowTheProof(t *testing.T) {
 	})
 }
 
+// Whatever lies over the terminals may come off before the proof.
+func TestLidsOverTerminalsComeOffFirst(t *testing.T) {
+	t.Parallel()
+	const steps = "      - {step: lock, do: Lock it., lock: [motor]}\n      - {step: guard, do: Take it off., remove: [guard], into: C1}\n      - {step: hold, do: Look at it., hold: W1}\n"
+	for name, told := range map[string]bool{"Canopy": false, "Hood": false, "Enclosure": false, "Access plate": false, "Inspection plate": false, "Fuse": false, "Fuses": false, "Earthing link": false, "Coupling guard": true, "Name plate": true} {
+		toldJust(t, "proved-late", strings.Replace(deadPump, "{name: Coupling guard, guard: yes,", "{name: "+name+",", 1)+"PUT", []warned{{steps, told}})
+	}
+}
+
 // What holds and proofs say of other things is told of nowhere.
 func TestHandsBelowTheProofByItsWords(t *testing.T) {
 	t.Parallel()
@@ -92,6 +101,16 @@ func TestRunUpToSpeedIsUnlocked(t *testing.T) {
 	} {
 		dim := "dimensions:\n  D1: {what: " + what + ", kind: temperature, of: {cap: top}, by: meter, found: not taken, left: at most 75 °C, source: sheet, over: stop it}\n"
 		toldJust(t, "runs-locked", head+dim+"PUT", []warned{{strings.NewReplacer("WORDS", "Read it.", "READ", ", set: [D1]").Replace(steps), told}})
+	}
+	for _, x := range []struct {
+		does, what string
+		told       bool
+	}{
+		{"Heat the bearing on the induction heater.", "Bearing temperature after 20 minutes", false}, {"Flush the oil through the heater skid.", "Oil temperature after 30 minutes", false},
+		{"Dry the winding with the space heaters.", "Winding temperature after 6 hours", false}, {"Read it under full load.", "Bearing temperature after 20 minutes", true}, {"Read it as it runs.", "Oil temperature after 30 minutes", true},
+	} {
+		dim := "dimensions:\n  D1: {what: " + x.what + ", kind: temperature, of: {cap: top}, by: meter, found: not taken, left: at most 75 °C, source: sheet, over: stop it}\n"
+		toldJust(t, "runs-locked", head+dim+"PUT", []warned{{strings.NewReplacer("WORDS", x.does, "READ", ", set: [D1]").Replace(steps), x.told}})
 	}
 }
 
