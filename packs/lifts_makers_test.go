@@ -1,6 +1,8 @@
 package packs_test
 
 import (
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -39,3 +41,30 @@ func TestGearHoldsAsItsMakerSays(t *testing.T) {
 		}
 	}
 }
+
+// A load cell, a swivel and a turnbuckle in the line of a hot chain are no chain, and stop the lift;
+// a link and a hook of it do not, nor does anything that its maker gives the heat.
+func TestWhatHangsInLineIsHotByItsName(t *testing.T) {
+	t.Parallel()
+	hot := strings.Replace(rotorJob("", "permit", "lock", "jacks", "plate", "out"), "temperatures: 5 to 40 C", "temperatures: 5 to 300 C", 1)
+	for _, x := range []struct {
+		what, more string
+		stopped    bool
+	}{
+		{"Coupling link 2 t", "", false}, {"End ring 2 t", "", false}, {"Sling hook 2 t", "", false}, {"Aufhängering 2 t", "", false},
+		{"Load cell 2 t", "", true}, {"Load link 2 t", "", true}, {"Swivel 2 t", "", true}, {"Swivel hook 2 t", "", true}, {"Turnbuckle 2 t", "", true}, {"Hook and hook turnbuckle", "", true}, {"Spring scale", "", true},
+		{"Load cell 2 t", ", temperatures: -10 to 300 C, temperatures-source: tag", false},
+	} {
+		text := shackleOfHot.ReplaceAllString(hot, "{what: "+x.what+", kind: link"+x.more+", rated: 2 t")
+		jb, problems := loadLaw(text)
+		if text == hot || len(jb.Lifts) == 0 || jb.Lifts[0].Result == nil {
+			t.Fatalf("%s: %v", x.what, problems)
+		}
+		stopped := slices.ContainsFunc(jb.Lifts[0].Result.Cautions, func(c lift.Caution) bool { return c.Code == lift.TooHotOrCold })
+		if stopped != x.stopped {
+			t.Errorf("%s: stopped %t", x.what, stopped)
+		}
+	}
+}
+
+var shackleOfHot = regexp.MustCompile(`\{what: [^,}]*, kind: shackle, rated: 2 t`)

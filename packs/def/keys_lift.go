@@ -70,7 +70,7 @@ var liftKind = &kind[Lift]{
 		text("signed-plan", "The signed lift plan, which a critical lift needs.", "LP-12", func(l *Lift) *source.Text { return &l.SignedPlan }),
 		text("pass-over", "How high the lowest point of the load has to be carried, margin counted in.", "1200 mm", func(l *Lift) *source.Text { return &l.PassOver }).noneOrMore(),
 		text("stack", "How high the gear between the legs and the crane's hook is.", "350 mm", func(l *Lift) *source.Text { return &l.Stack }).noneOrMore(),
-		text("temperatures", "The coldest and the hottest that slings and gear come to: of the air, and of what they touch. Chain with its hooks and links counts with less of its rating above 200 °C.", "5 to 40 C", func(l *Lift) *source.Text { return &l.Heat }),
+		text("temperatures", "The coldest and the hottest that slings and gear come to: of the air, and of what they touch. Chain with its hooks, links and rings counts with less of its rating above 200 °C; what else hangs in line does not go above it.", "5 to 40 C", func(l *Lift) *source.Text { return &l.Heat }),
 		text("trial", "How high the trial lift goes; left out, 25 mm. A load that is drawn off hot has none, one that is put on hot has it cold.", "25 mm", func(l *Lift) *source.Text { return &l.Trial }),
 		text("lay-down", "Where it is laid down.", "Y1", func(l *Lift) *source.Text { return &l.LayDown }).marks("Y"),
 		single("footing", "What it stands on there, for the load on the floor.", "{pieces: 4, length: 1.2 m, width: 150 mm, most: 40 %}", footingKind,

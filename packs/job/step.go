@@ -154,8 +154,8 @@ type Dep struct {
 }
 
 // LoadAbove reports whether a load hangs on the hook while a step is done: one that earlier
-// steps have left hanging, or its own, on a hook for which no lift sheet is made.
-func (s *Step) LoadAbove() bool { return len(s.Hangs) > 0 || s.OnHook != "" }
+// steps have left hanging or with which it goes on, or its own, on a hook for which no lift sheet is made.
+func (s *Step) LoadAbove() bool { return len(s.Hangs)+len(s.GoesOn) > 0 || s.OnHook != "" }
 
 // BeyondRow names what a step has that does not go into a row of a table, empty if
 // there is nothing: a row has moves, readings of one number, and initials.

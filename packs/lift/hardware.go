@@ -65,7 +65,10 @@ type Hardware struct {
 	LadderSource string
 	// Holds is the maker's own band of temperatures, nil for that of the kind.
 	Holds *MakersBand
-	Mass  Kg
+	// OfChain says that it is a link, ring or hook of a chain sling, which the shares of hot chain
+	// are for.
+	OfChain bool
+	Mass    Kg
 }
 
 // A Rung is the share of the rating that is left up to an angle off line or off

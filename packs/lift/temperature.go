@@ -10,10 +10,14 @@ package lift
 //	chain                            -40 to 200 °C   EN 818-4, from memory
 //	shackle, link, hook              -20 to 200 °C   EN 13889 and EN 1677, from memory
 //
-// Above that, chain and the links and hooks of a chain sling carry less of their rating,
+// Above that, chain and the links, rings and hooks of a chain sling carry less of their rating,
 // never more: the lowest of EN 818-4 and EN 1677-1 (90 % to 300 °C, 75 % to 400 °C) and of ASME
-// B30.9 for grades 80 and 100 (85 % to 500 °F, 75 % to 600 °F, 70 % to 700 °F, 60 % to 800 °F), all
-// from memory. A shackle, an eyebolt, rope and whatever is woven are not given any.
+// B30.9, table 9-1.8.1-1, grade 100, whose rows are the reductions while at a temperature (15 % at
+// 400 °F, 25 % at 500 °F, 30 % at 600 °F, 40 % at 700 °F, 50 % at 800 °F), from memory. Between two
+// rows the hotter one counts. By the same table chain that was at 500 °F or above does not get all
+// of its rating back, and at 1000 °F it is removed from service. A shackle, an eyebolt, rope,
+// whatever is woven, and what hangs in line and is no chain (a load cell, a turnbuckle) are not
+// given any.
 //
 // Where what a web or round sling is woven of, or the core of a rope, is not known,
 // the narrower band is taken. The maker's own band goes before these, with its whole rating
@@ -53,6 +57,8 @@ func (c *checker) band(field, name string, m *MakersBand) {
 	case m == nil:
 	case !finite(float64(m.Low), float64(m.High)) || m.Low > m.High:
 		c.refuse(field, "write the coldest first, then the hottest", "%q is said to hold its rating from %v to %v", name, m.Low, m.High)
+	case m.High > MostHot:
+		c.refuse(field, "chain that was so hot is taken out of service; write what the maker's sheet says", "%q is said to hold its rating to %v, and at 538 °C (1000 °F) and above chain is done with", name, m.High)
 	case m.Source == "":
 		c.refuse(field, "name the tag or the maker's sheet", "the temperatures at which %q holds its rating have no source", name)
 	}
@@ -63,6 +69,9 @@ type HeatBand struct {
 	Low, High Celsius
 	// LowPiece and HighPiece are the pieces that set the two ends.
 	LowPiece, HighPiece string
+	// Spent says that chain comes to 260 °C (500 °F) or more, after which it does not get all of its
+	// rating back (ASME B30.9, table 9-1.8.1-1).
+	Spent bool
 }
 
 // A holding is the band of one kind of piece with its source.
@@ -78,7 +87,11 @@ type hotRung struct {
 	left Ratio
 }
 
-const hotSource = "EN 818-4, EN 1677 and ASME B30.9, the lowest, from memory"
+const hotSource = "EN 818-4, EN 1677 and ASME B30.9 table 9-1.8.1-1, the lowest, from memory"
+
+// MostHot is where chain is taken out of service for good, 1000 °F by ASME B30.9, table 9-1.8.1-1; no
+// maker's band goes above it.
+var MostHot = fahrenheit(1000)
 
 // most is the hottest that a piece may get, with less than its rating.
 func (h holding) most() Celsius {
@@ -101,6 +114,9 @@ func (a *account) heated(h holding) []Reduction {
 	return nil
 }
 
+// SpentFrom is where the loss of chain that was hot begins to stay, 500 °F.
+var SpentFrom = fahrenheit(500)
+
 func fahrenheit(f float64) Celsius { return Celsius((f - 32) / 1.8) }
 
 var (
@@ -115,8 +131,8 @@ var (
 	polyester     = holding{-40, 100, "EN 1492-1, polyester and polyamide", nil}
 	eyeboltHolds  = holding{-20, 200, "DIN 580:2003-08, clause 1", nil}
 	shackleHolds  = holding{-20, 200, "EN 13889 and EN 1677, from memory", nil}
-	gearHolds     = holding{-20, 200, "EN 13889 and EN 1677, from memory", hotChain}
-	hotChain      = []hotRung{{fahrenheit(500), 0.85}, {fahrenheit(600), 0.75}, {fahrenheit(700), 0.7}, {400, 0.6}}
+	chainGear     = holding{-20, 200, "EN 13889 and EN 1677, from memory", hotChain}
+	hotChain      = []hotRung{{fahrenheit(500), 0.75}, {fahrenheit(600), 0.7}, {fahrenheit(700), 0.6}, {400, 0.5}}
 )
 
 // holds gives the band of a sling.
@@ -129,12 +145,12 @@ func (s Sling) holds() holding {
 
 // holds gives the band of a piece of gear.
 func (h Hardware) holds() holding {
-	kind := gearHolds
-	switch h.Kind {
-	case ShoulderEyebolt, PlainEyebolt:
+	kind := shackleHolds
+	switch {
+	case h.Kind == ShoulderEyebolt || h.Kind == PlainEyebolt:
 		kind = eyeboltHolds
-	case Shackle:
-		kind = shackleHolds
+	case h.OfChain && (h.Kind == InLine || h.Kind == Hook):
+		kind = chainGear
 	}
 	return h.Holds.holding(kind)
 }
@@ -161,6 +177,9 @@ func (a *account) heat() {
 				say("%s comes to %v to %v and holds its rating from %s to %s (%s)", name, t.Low, t.High, h.low.Up(), h.high.Down(), h.source)))
 		}
 	}
-	a.p.pieces(func(field string, s Sling) { look(field, s.Name, s.Holds, s.holds()) }, func(field string, h Hardware) { look(field, h.Name, h.Holds, h.holds()) })
+	a.p.pieces(func(field string, s Sling) {
+		band.Spent = band.Spent || s.Fibre == Chain && a.p.Temperatures != nil && a.p.Temperatures.High >= SpentFrom
+		look(field, s.Name, s.Holds, s.holds())
+	}, func(field string, h Hardware) { look(field, h.Name, h.Holds, h.holds()) })
 	a.r.Heat = band
 }

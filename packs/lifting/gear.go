@@ -8,6 +8,7 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/lift"
 	"matchmark/packs/names"
+	"matchmark/packs/phrase"
 	"matchmark/packs/source"
 	"matchmark/packs/units"
 )
@@ -22,6 +23,13 @@ var (
 	hardwares = map[string]lift.HardwareKind{"shackle": lift.Shackle, "shoulder eyebolt": lift.ShoulderEyebolt, "plain eyebolt": lift.PlainEyebolt, "hook": lift.Hook, "link": lift.InLine}
 
 	bases = map[string]lift.Basis{"EN": lift.EN, "US": lift.US}
+)
+
+// What belongs to a chain sling by its name, in the languages of the paper, and what hangs in line
+// and is no chain: it weighs, turns or tightens. A name that is not known keeps to 200 °C.
+var (
+	chainPiece = phrase.Of(`(?i)(?:\b(?:links?|hooks?|(?:top |end |master )?rings?|maillon|anneau|crochet|eslab|anilla|gancho|ogniw|hak)|ring\b|glied\b|haken\b)`)
+	otherPiece = phrase.Of(`(?i)cell|swivel|turnbuckle|rigging screw|tension|hoist|weigh|\bload|scale|dynamomet|waage|wirbel|spannschlo|messzelle|peson|merillon|ridoir|girator|tensor|balanza|tlik|rzymsk|\bwaga`)
 )
 
 // piece finds a piece of gear that must be of one of the kinds; what says what it
@@ -92,7 +100,7 @@ func (r *liftReader) leg(field string, g *def.Leg) lift.Leg {
 	}
 	out.Sling = s
 	for i, t := range g.Gear {
-		out.Gear = append(out.Gear, r.hardware(index(field+".gear", i), t, g))
+		out.Gear = append(out.Gear, r.hardware(index(field+".gear", i), t, g, s.Fibre == lift.Chain))
 	}
 	r.lonely(g, out)
 	return out
@@ -111,8 +119,9 @@ func (r *liftReader) lonely(g *def.Leg, out lift.Leg) {
 	}
 }
 
-// hardware reads one piece in a pull line; leg is nil above the legs.
-func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg) lift.Hardware {
+// hardware reads one piece in a pull line; leg is nil above the legs; chained says that it is pulled
+// by chain.
+func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg, chained bool) lift.Hardware {
 	r.at[field] = t.At
 	p := r.piece(t, "gear in a pull line", r.l.Mark, names.Keys(hardwares))
 	if p == nil {
@@ -124,6 +133,7 @@ func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg) lift.Ha
 		Seat: seats[p.Seat.Value], Thread: r.mm(field+".thread", p.Thread),
 	}
 	h.Holds = r.holds(field+".holds", p)
+	h.OfChain = chained && chainPiece.MatchString(h.Name) && !otherPiece.MatchString(h.Name)
 	r.at[field+".seat"] = p.Seat.At
 	r.at[field+".basis"] = p.RatedBy.At
 	for i, l := range p.LeftAt {

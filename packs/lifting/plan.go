@@ -2,6 +2,7 @@ package lifting
 
 import (
 	"cmp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -55,6 +56,15 @@ func (r *liftReader) temperatures(field string, t source.Text) (band lift.Temper
 		return lift.Celsius(x)
 	}
 	return lift.Temperatures{Low: celsius(low), High: celsius(high)}, low.Unit, true
+}
+
+// allChain reports whether the legs right below the gear at the top are chain, every one.
+func allChain(p *lift.Plan) bool {
+	legs := p.TopLegs
+	if len(legs) == 0 {
+		legs = p.Legs
+	}
+	return len(legs) > 0 && !slices.ContainsFunc(legs, func(l lift.Leg) bool { return l.Sling.Fibre != lift.Chain })
 }
 
 // index is a path with a number, as legs[2].
@@ -217,7 +227,7 @@ func (r *liftReader) rig() {
 	}
 	r.bar()
 	for i, t := range d.TopGear {
-		p.TopGear = append(p.TopGear, r.hardware(index("topgear", i), t, nil))
+		p.TopGear = append(p.TopGear, r.hardware(index("topgear", i), t, nil, allChain(p)))
 	}
 	p.HookHeight = r.mm("hookheight", d.HookHeight)
 	p.Aim = r.angle("aim", d.Aim)

@@ -14,10 +14,11 @@ import (
 // What a hold or a proof tells of a machine that is made dead, by words; what comes off so that it can
 // be proved or earthed at all: the cover of a terminal box; and a hold that tells of the end of it.
 var (
-	isolatedHold = phrase.Of(`(?i)\b(?:isolated|earthed|locked (?:off|out)|proved dead|isolations? (?:is |are )?(?:on|seen|proved|tested|checked|confirmed|complete|in place))\b`)
+	isolatedHold = phrase.Of(`(?i)(?:^(?:all |the )?|\b(?:machine|pump|motor|breaker|supply|supplies) (?:is |are )?|^[^,;.]*\b(?:machine|pump|motor|breaker|supply) [^,;.]*\band )(?:isolated|earthed|locked (?:off|out)|proved dead|(?:isolations?|loto|zero (?:energy|voltage)|dead test) (?:is |are )?(?:on|seen|proved|tested|checked|verified|confirmed|complete|done|in place))\b`)
+	notToBe      = phrase.Of(`(?i)\bnot to be\b`)
 	isolatedEnd  = phrase.Of(`(?i)\b(?:off|lifted|removed|ended|still|back|again|until|not|un-?locked)\b`)
-	provedDead   = phrase.Of(`(?i)\b(?:tester|voltmeter|dead|no voltage|start tried|no answer|(?:does|must) not (?:start|turn))\b`)
-	barsProof    = phrase.Of(`(?i)\b(?:covers?|lids?|doors?|panels?|hatch(?:es)?|box(?:es)?|cables?)\b`)
+	provedDead   = phrase.Of(`(?i)\b(?:tester|voltmeter|dead|(?:no|zero) volt(?:age|s)|absence of voltage|start tried|push[ -]?button tried|no answer|(?:does|must|will) not (?:start|turn))\b`)
+	barsProof    = phrase.Of(`(?i)\b(?:covers?|lids?|doors?|panels?|hatch(?:es)?|box(?:es)?|cables?|canop(?:y|ies)|hoods?|enclosures?|(?:access|inspection) plates?|fuses?|earthing links?)\b`)
 )
 
 // checkProvedHands warns of parts that are worked on between the lock and what shows that it holds:
@@ -48,7 +49,7 @@ func nameOf(e *walk.Event) string {
 // isolationHold is the event that releases a hold whose words say that the machine is made dead.
 func (r *report) isolationHold(h *job.Hold) *walk.Event {
 	words := r.job.InEnglish(h.What)
-	if h.Again != nil || !isolatedHold.MatchString(words) || isolatedEnd.MatchString(isolatedHold.ReplaceAllString(words, "")) {
+	if h.Again != nil || !isolatedHold.MatchString(words) || isolatedEnd.MatchString(notToBe.ReplaceAllString(isolatedHold.ReplaceAllString(words, ""), "")) {
 		return nil
 	}
 	return r.released(h)
@@ -80,7 +81,7 @@ func (r *report) deadAt(x *job.Isolation) (lock, seen *walk.Event) {
 		case e.Verb == job.DoLock && e.Lock == x && lock == nil:
 			lock = e
 		case e.Verb == job.DoSee && lock != nil:
-			if what := strings.ToLower(lookedAt(e)); what == proved {
+			if what := strings.ToLower(r.job.InEnglish(lookedAt(e))); strings.Contains(what, proved) {
 				return lock, e
 			}
 		}
@@ -116,21 +117,24 @@ func (r *report) firstHands(lock, shown *walk.Event) *walk.Event {
 // provedHands binds the work to the hold on the isolation, and to what proves that it is dead.
 func (b *binder) provedHands() {
 	r := &report{walk: b.walk, job: b.job}
-	shown := []*walk.Event{}
+	type proof struct{ lock, shown *walk.Event }
+	var proofs []proof
 	for _, h := range b.job.Holds {
-		shown = append(shown, r.isolationHold(h))
+		if e := r.isolationHold(h); e != nil {
+			proofs = append(proofs, proof{r.lastLock(e), e})
+		}
 	}
 	for _, x := range b.job.Isolations {
-		_, e := r.deadAt(x)
-		shown = append(shown, e)
+		lock, e := r.deadAt(x)
+		proofs = append(proofs, proof{lock, e})
 	}
-	for _, s := range shown {
-		if s == nil || len(b.job.Isolations) == 0 {
+	for _, p := range proofs {
+		if p.lock == nil || p.shown == nil {
 			continue
 		}
-		for _, e := range b.walk.Events[s.Index:] {
+		for _, e := range b.walk.Events[p.shown.Index:] {
 			if len(workedOn(e)) > 0 {
-				b.before(s.Step, e.Step, job.Bind{Kind: job.BoundLock, Lock: b.job.Isolations[0]})
+				b.before(p.shown.Step, e.Step, job.Bind{Kind: job.BoundLock, Lock: p.lock.Lock})
 			}
 		}
 	}

@@ -21,8 +21,10 @@ var (
 	offFloor    = phrase.Of(`(?i)\b(?:just )?off (?:the )?(?:floor|ground|deck)\b`)
 	atSpeed     = phrase.Of(`(?i)^(?:vibration|noise|current|sound|draught|draft)\b[^.;:]*\bat (?:full|running|rated|operating|working) speed\b`)
 	afterHours  = phrase.Of(`(?i)^(?:(?:\w+ ){0,3}bearing |oil |winding |casing )temperature\b[^.;:]*\b(?:after|at the end of) (?:` + numberWords + `) (?:hours?|hrs?|h|minutes?|mins?)(?: of running| at speed)?$`)
+	runsThen    = phrase.Of(`(?i)\b(?:run|runs|running|speed|loads?|loaded)\b`)
+	warmedThen  = phrase.Of(`(?i)\b(?:heat|heats|heated|heaters?|dry|dries|dried|drying|flush|flushes|flushed|flushing|bake|bakes|baked|baking)\b`)
 	saysRunning = phrase.Of(`(?i)\bwhile (?:it is |it's )?running\b|\bwhile it runs\b`)
-	otherRuns   = phrase.Of(`(?i)^ (?:of|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:shaft|studs?|spigot|dowels?|bench)|(?:wheels?|rollers?|drums?|shafts?) by)\b|^-\w|^[^.;:]*\b(?:on (?:the |a )?(?:balancing|test|milling|turning) (?:machine|bench|stand|rig)|on (?:the |a )?(?:lathe|balancer)|(?:with|by) (?:the |a |its )?(?:hand(?: pump| crank)?|barring gear|crank|lever|drill)|of (?:water|oil|air|product|liquid|slurry|grease)|(?:through|by) (?:the |its )?(?:drains?|vents?|plug)|into (?:the |a )?(?:drum|tank|tray|bucket|sump|drain))\b`)
+	otherRuns   = phrase.Of(`(?i)^ (?:of|(?:space )?heaters?|hubs?|lamps?|lights?|lighting|keys?|pins?|nuts?|bolts?|screws?|buttons?|in (?:the|an|its) (?:oven|furnace|bath|washer)|on (?:its|the) (?:jacks?|shaft|studs?|spigot|dowels?|bench)|(?:wheels?|rollers?|drums?|shafts?) by)\b|^-\w|^[^.;:]*\b(?:on (?:the |a )?(?:balancing|test|milling|turning) (?:machine|bench|stand|rig)|on (?:the |a )?(?:lathe|balancer)|(?:with|by) (?:the |a |its )?(?:hand(?: pump| crank)?|barring gear|crank|lever|drill)|of (?:water|oil|air|product|liquid|slurry|grease)|(?:through|by) (?:the |its )?(?:drains?|vents?|plug)|into (?:the |a )?(?:drum|tank|tray|bucket|sump|drain))\b`)
 	triedStart  = phrase.Of(`(?i)\bmust not (?:turn|start|run|move)\b|\bdoes(?: not|n't) (?:turn|start|run|move)\b|\bno answer\b|\bnothing (?:turns|starts|runs|moves|happens)\b`)
 )
 
@@ -88,13 +90,20 @@ func (r *report) readsLocked(st *job.Step) string {
 			continue
 		}
 		d := e.Dim
-		if atSpeed.MatchString(r.job.InEnglish(d.What)) || afterHours.MatchString(r.job.InEnglish(d.What)) && d.Found == nil || slices.ContainsFunc([]string{d.State.With, d.Of.Name, d.From.Name, d.To.Name}, func(words string) bool {
+		if atSpeed.MatchString(r.job.InEnglish(d.What)) || r.afterRun(st, d) || slices.ContainsFunc([]string{d.State.With, d.Of.Name, d.From.Name, d.To.Name}, func(words string) bool {
 			return saysRunning.MatchString(r.job.InEnglish(words))
 		}) {
 			return "reads " + d.Mark + " while it runs"
 		}
 	}
 	return ""
+}
+
+// afterRun reports whether a dimension is read some time after the machine was set running: the
+// reading or its step says that it runs, and the step neither heats, dries, flushes nor bakes.
+func (r *report) afterRun(st *job.Step, d *job.Dim) bool {
+	does, what := r.job.InEnglish(st.Do), r.job.InEnglish(d.What)
+	return d.Found == nil && afterHours.MatchString(what) && runsThen.MatchString(does+" "+what) && !warmedThen.MatchString(does)
 }
 
 // saysOfMachine reports whether words say something of the machine, and not of what is named behind

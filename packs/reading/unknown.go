@@ -57,17 +57,30 @@ func (c *cursor) unknown(missing string) {
 		c.failAt(from, to-from, "unknown-unit", "\""+word+"\" is not a unit known here: "+say, c.with(from, to, write))
 		return
 	}
+	if known := units.Multiples(word); known != nil {
+		c.failAt(from, to-from, "unknown-unit", "\""+word+"\" is not a unit known here", "one of: "+strings.Join(known, ", "))
+		return
+	}
 	// Two words together may be a slip of one ("at-most", "as  fount").
 	two := c.wordEnd(c.skip(to))
 	if near := nearest.Word(c.typed(from, two), words); near != "" && two > to && strings.Contains(near, " ") {
 		c.failAt(from, two-from, "unknown-word", "\""+c.typed(from, two)+"\" is not known here", c.with(from, two, near))
 		return
 	}
-	if near := nearest.Word(word, append(units.UnitWords(), words...)); near != "" && near != word {
+	if near := nearest.Word(word, c.near(word)); near != "" && near != word {
 		c.failAt(from, to-from, "unknown-word", "\""+word+"\" is not known here", c.with(from, to, near))
 		return
 	}
 	c.failAt(from, to-from, "unknown-word", "\""+word+"\" is not known here: "+missing, examples...)
+}
+
+// near lists what a word may be a slip of. Of three letters and fewer no unit is offered: one letter
+// off is a prefix, a thousand times as much, or a unit of another kind.
+func (c *cursor) near(word string) []string {
+	if r := []rune(word); len(r) <= 3 && (len(r) < 2 || r[0] != r[1]) {
+		return words
+	}
+	return append(units.UnitWords(), words...)
 }
 
 // examples are shown where no single word can be put right.

@@ -26,7 +26,7 @@ func unknownUnit(word string, offset int, number string) *Fault {
 		f.Help = []string{number + " " + write}
 		return f
 	}
-	if known := multiples(word); known != nil {
+	if known := Multiples(word); known != nil {
 		f.Help = []string{"one of: " + strings.Join(known, ", ")}
 		return f
 	}
@@ -38,13 +38,13 @@ func unknownUnit(word string, offset int, number string) *Fault {
 	return f
 }
 
-// multiples lists the units of one dimension for a word that is one of them with another prefix of
+// Multiples lists the units of one dimension for a word that is one of them with another prefix of
 // the SI before it: the unit alone looks much like it, and is a thousand times off. A nearest word
 // that differs in the prefix alone is as far off.
-func multiples(word string) []string {
+func Multiples(word string) []string {
 	for _, p := range []string{"m", "k", "M", "G", "T", "µ", "μ", "u", "p"} {
 		rest, ok := strings.CutPrefix(word, p)
-		if !ok || rest == "" {
+		if !ok || rest == "" || strings.HasPrefix(rest, p) { // a letter typed twice is a slip
 			continue
 		}
 		for i, s := range spellings {
@@ -104,6 +104,9 @@ var unitHints = []struct{ typed, write, say string }{
 	{"uohm µohm μohm microohm micro-ohm", "microhm", ""},
 	{"amp amps ampere amperes", "A", ""},
 	{"volt volts", "V", ""},
+	{"vdc vac", "V", "write V alone; DC or AC goes into the words of the reading"},
+	{"db(a) dba", "dB", "write dB alone; how it is weighted goes into the words of the reading"},
+	{"bar(g) barg", "bar", "write bar alone; that it is above the air goes into the words of the reading"},
 	{"hertz cps", "Hz", ""},
 	{"rev/min u/min 1/min min-1", "rpm", ""},
 	{"lpm", "l/min", ""},

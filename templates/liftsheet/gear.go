@@ -116,6 +116,9 @@ func gearNotes(c *block.Composer, l *job.Lift) []layout.Block {
 	if t := l.Plan.Temperatures; t != nil {
 		text += " " + w.Lift.ComesTo.With(l.Print(t.Low.Given()), l.Print(t.High.Given()))
 	}
+	if h.Spent {
+		text += " " + w.Lift.ChainSpent.With(l.Print(lift.SpentFrom.Given()))
+	}
 	line(w.Lift.ColdAndHot, text)
 	for _, k := range l.Points() {
 		says := w.Lift.RatedFor

@@ -49,7 +49,7 @@ var englishLift = Lift{
 
 	Rated: "rated", GearHead: "piece: load of what it may carry as rigged, share used", GearUse: "%s of %s, %s", GearRated: "rated %s: %s", GearNumber: "number on its tag",
 	NoTag: "without a tag of its own", ColdAndHot: "Cold and hot",
-	HoldsFrom: "slings and gear hold their rating from %s (%s) to %s (%s).", ComesTo: "They come to %s to %s.",
+	HoldsFrom: "slings and gear hold their rating from %s (%s) to %s (%s).", ChainSpent: "The chain comes to %s or more: after this lift it is taken out of use, and its maker judges whether it is used again.", ComesTo: "They come to %s to %s.",
 	RatedFor: "rated %s for legs of %s from horizontal and steeper, by %s.", RatedRound: "rated %s for legs of %s from horizontal and steeper and for a pull all the way round, by %s.", TackleRig: "On a tackle of %s parts of rope", TackleLine: "The line of the tackle is hauled with up to %s.",
 
 	GearInspected: "inspected on", LookBefore: "No tag, no lift. Look at every piece before use.",

@@ -37,8 +37,8 @@ type Lift struct {
 	Rated, GearHead, GearNumber, GearInspected, LookBefore string
 	GearUse, GearRated                                     Sentence
 
-	NoTag, ColdAndHot                                               string
-	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig, RatedRound Sentence
+	NoTag, ColdAndHot                                                           string
+	HoldsFrom, ComesTo, TackleLine, RatedFor, TackleRig, RatedRound, ChainSpent Sentence
 
 	// The day.
 	Day, Stops, UsualStops, Wind, Yes, No, SameGear, InCharge, Driver, Rigger, CautionsHere string
