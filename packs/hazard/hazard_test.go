@@ -1,10 +1,11 @@
 package hazard
 
 import (
-	"matchmark/packs/job"
 	"regexp"
 	"strings"
 	"testing"
+
+	"matchmark/packs/job"
 )
 
 // Every built-in note says all that a note has to say, and asks for no act: that
