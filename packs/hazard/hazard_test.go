@@ -4,6 +4,8 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+
+	"matchmark/packs/job"
 )
 
 // Every built-in note says all that a note has to say, and asks for no act: that
@@ -90,5 +92,16 @@ func TestSeveralCradlesAreToldAsOne(t *testing.T) {
 		if !told {
 			t.Errorf("%q: not told of as a load on a cradle", text)
 		}
+	}
+}
+
+// The note that speaks of what is written at the step stood at one where nothing is.
+func TestAnAuthorsNoteOfNothingUnderTheLoad(t *testing.T) {
+	bare, under := &job.Caution{Key: hanging, Builtin: true}, &job.Caution{Key: propUnder, Builtin: true}
+	st := &job.Step{Cautions: []*job.Caution{under}}
+	under.Steps = []*job.Step{st}
+	sayUnder(map[string]*job.Caution{hanging: bare, propUnder: under}, st)
+	if len(st.Cautions) != 1 || st.Cautions[0] != bare || len(under.Steps) > 0 || len(bare.Steps) != 1 {
+		t.Errorf("%d notes at the step, the first %s", len(st.Cautions), st.Cautions[0].Key)
 	}
 }

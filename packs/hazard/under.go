@@ -14,18 +14,26 @@ const hanging, propUnder = "hanging", "hanging-propped"
 // at a step that says what that is. What an author wrote of the hazard stays.
 func sayUnder(notes map[string]*job.Caution, st *job.Step) {
 	bare, under := notes[hanging], notes[propUnder]
-	if st.UnderLoad.Value == "" || !st.LoadAbove() || !bare.Builtin || !under.Builtin {
-		return
+	switch {
+	case !bare.Builtin || !under.Builtin:
+	case st.UnderLoad.Value == "" && slices.Contains(st.Cautions, under): // an author names the one that speaks of nothing here
+		swap(st, under, bare)
+	case st.UnderLoad.Value != "" && st.LoadAbove():
+		swap(st, bare, under)
 	}
-	if i := slices.Index(st.Said, bare); i >= 0 {
-		st.Said[i] = under
+}
+
+// swap puts one note at a step in place of another.
+func swap(st *job.Step, from, to *job.Caution) {
+	if i := slices.Index(st.Said, from); i >= 0 {
+		st.Said[i] = to
 	}
-	if i := slices.Index(st.Cautions, bare); i >= 0 {
+	if i := slices.Index(st.Cautions, from); i >= 0 {
 		st.Cautions = slices.Delete(slices.Clone(st.Cautions), i, i+1)
-		bare.Steps = slices.DeleteFunc(bare.Steps, func(s *job.Step) bool { return s == st })
+		from.Steps = slices.DeleteFunc(from.Steps, func(s *job.Step) bool { return s == st })
 	}
-	if !slices.Contains(st.Cautions, under) {
-		st.Cautions, under.Steps = append(st.Cautions, under), append(under.Steps, st)
+	if !slices.Contains(st.Cautions, to) {
+		st.Cautions, to.Steps = append(st.Cautions, to), append(to.Steps, st)
 	}
 }
 

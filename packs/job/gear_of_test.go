@@ -18,7 +18,8 @@ func TestTheGearThatALoadHangsIn(t *testing.T) {
 		"after L2, still in the slings of L2": l2, "under the hook in the slings of L2": l2, "not L2 but the slings of L3": l3, "L2 is down, in the slings of L3": l3, "after L3, in the slings of L2": l2, "after L2, in the slings of L2": l2,
 		"not L2": nil, "hall crane, not in the slings of L2": nil, "hall crane, after L2": nil, "hall crane, clear of L2": nil, "hall crane, clear of the load of L2": nil, "one chain sling, neither L2 nor L3": nil,
 		"workshop crane once L2 is down": nil, "hall crane, L2 is down": nil, "L2 has gone away, shop crane": nil, "hall crane without the slings of L2 and L3": nil, "hall crane beside L2": nil,
-		"Not L2, one sling": nil, "workshop crane": nil, "hall crane LL2": nil, "hall crane L22": nil,
+		"Not L2, one sling": nil, "workshop crane": nil,
+		"hall crane; L2 comes later": nil, "hook of the hall crane, before it the gear of L2 is taken off": nil, "hall crane, L2 comes next": nil, "hall crane, L2 is removed": nil, "hall crane, as L2 was done": l2, "hall crane LL2": nil, "hall crane L22": nil,
 	} {
 		if got := (&Job{Lifts: []*Lift{l2, l3}}).GearOf(&Step{OnHook: words}); got != want {
 			t.Errorf("%q: %+v", words, got)

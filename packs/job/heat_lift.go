@@ -25,6 +25,9 @@ func (l *Lift) DrawnHot(st *Step) bool {
 	return off
 }
 
+// putOnHot reports whether a step puts the load of a lift on hot, on the hook.
+func (l *Lift) putOnHot(st *Step) bool { return l.HotLoad(st) != nil && !l.DrawnHot(st) }
+
 // hangs reports whether a part hangs in a lift, by itself or within another.
 func (l *Lift) hangs(p *Part) bool {
 	for _, q := range l.Parts {

@@ -20,7 +20,8 @@ const (
 // Meets reports whether a load meets a kind of stop in a step that makes the lift: a load
 // that hangs already is not taken up, one that stays on the hook is not set down, what goes
 // back into its place does not come out of it, and what was stopped above its seat is only
-// let down. What is raised and left on the hook, and taken off by the step that goes on with
+// let down. What is put on hot goes home without a stop: stopped above its seat it would grip
+// half on it. What is raised and left on the hook, and taken off by the step that goes on with
 // it, comes out of its place at that one. Of a step that tells no movement, the load goes up
 // and comes down. A stop of which it is not certain that it is not met is met.
 func (l *Lift) Meets(st *Step, k StopKind) bool {
@@ -39,7 +40,7 @@ func (l *Lift) Meets(st *Step, k StopKind) bool {
 	case StopComing:
 		return in || !out && !goesOn && !stays
 	case StopSeat:
-		return !stays && !over
+		return !stays && !over && !l.putOnHot(st)
 	}
 	return !stays
 }

@@ -237,3 +237,16 @@ func inside(t *testing.T, err error, runes int) {
 		t.Errorf("fault out of place: %+v in %d runes", err, runes)
 	}
 }
+
+// A unit under another name was answered with a list of all, which is no help where it is one of
+// them. Factors: NIST Special Publication 811, appendix B.
+func TestWhatToWriteForAnotherName(t *testing.T) {
+	for word, want := range map[string]string{"RPM": "rpm", "l/s": "l/min", "kg/cm2": "bar", "hPa": "mbar", "m3/min": "m3/h"} {
+		if write, say := UnitHint(word); write != want || say == "" {
+			t.Errorf("%s: write %q: %s", word, write, say)
+		}
+		if q, err := ParseQuantity("1 " + want); err != nil {
+			t.Errorf("%s is told to be written and not read: %v %v", want, q, err)
+		}
+	}
+}

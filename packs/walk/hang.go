@@ -112,16 +112,29 @@ func (w *Walk) noteHanging() {
 		}
 		w.noteUnder(l)
 	}
+	w.noteUnderHook()
+}
+
+// noteUnderHook writes into the job where what was put under a load of no lift comes out again:
+// it hangs in one step alone, and stands when that is done.
+func (w *Walk) noteUnderHook() {
+	for _, st := range w.Steps {
+		if u := st.UnderLoad.Value; u != "" && st.OnHook != "" && len(st.Hangs)+len(st.GoesOn) == 0 {
+			st.LeftBehind = withNew(st.LeftBehind, []string{u})
+		}
+	}
 }
 
 // noteUnder writes into the job where what was put under a load that hangs comes out again.
-// A load that is let down upon its seat needs it out first; one that is carried away leaves it
+// A load that is let down, by its lift or by a step that sets it down, needs it out first; one that is carried away leaves it
 // behind, and hands go to it only when the load stands elsewhere: it stays through every stage
 // by which the load goes on up to there.
 func (w *Walk) noteUnder(l *job.Lift) {
 	var under []string // what stands under it
 	for _, st := range w.Steps {
 		switch u := st.UnderLoad.Value; {
+		case slices.Contains(st.Hangs, l) && slices.Contains(st.SetDown, l):
+			st.FromUnder, under = withNew(st.FromUnder, under), nil
 		case slices.Contains(st.Hangs, l):
 			if u != "" && !slices.Contains(under, u) {
 				under = append(under, u)

@@ -78,7 +78,7 @@ func TestHeavyPartsHaveTheirPlace(t *testing.T) {
 
 // A runner drawn off hot on the hook was to hang a minute at its trial lift, while its heat sheet
 // said that it grips again after 30 s: no trial lift there, and a look where it is clear. Put back
-// hot it has its trial lift cold.
+// hot it has its trial lift cold, and goes home without a stop above its seat.
 func TestNoTrialWaitWhereItGripsAgain(t *testing.T) {
 	c := &block.Composer{W: words.English}
 	hub := &job.Part{Name: "runner"}
@@ -92,7 +92,7 @@ func TestNoTrialWaitWhereItGripsAgain(t *testing.T) {
 		text          string
 		off, on, cold bool
 	}{
-		{trial, false, true, true}, {w.StopDrawnHot, true, false, false}, {w.StopPutOnHot, false, true, false}, {w.StopHotClear, true, false, false}, {w.StopSlack, true, true, true},
+		{trial, false, true, true}, {w.StopDrawnHot, true, false, false}, {w.StopPutOnHot, false, true, false}, {w.StopHotClear, true, false, false}, {w.StopSlack, true, true, true}, {w.StopSeat, true, false, true},
 	} {
 		i := slices.IndexFunc(stopPoints(c, l), func(p stopPoint) bool { return p.text == x.text })
 		if i < 0 {

@@ -185,7 +185,10 @@ func linesOf(c *block.Composer, st *job.Step, v job.Verb) run {
 	case job.DoCountTools:
 		r = lines(toolLines)
 	case doLeftBehind:
-		r = lines(leftBehindLines)
+		r = lines(outLines(st.LeftBehind))
+		r.guards = true
+	case doFromUnder:
+		r = lines(outLines(st.FromUnder))
 		r.guards = true
 	case doSeeClean, doShut:
 		r = lines(func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {

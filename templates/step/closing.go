@@ -14,6 +14,7 @@ import (
 const (
 	doSeeClean job.Verb = -1 - iota
 	doShut
+	doFromUnder  // what was put under a load comes out, before a step lets it down that does not make its lift
 	doLeftBehind // what was put under a load comes out, when the load stands elsewhere and is seen to
 )
 
@@ -42,21 +43,29 @@ func withClosing(st *job.Step, order []job.Verb) []job.Verb {
 // withLeftBehind puts what was put under a load that is carried away below all that is done and
 // seen while it hangs: ticked in order, nobody's hands go under it.
 func withLeftBehind(st *job.Step, order []job.Verb) []job.Verb {
+	if len(st.FromUnder) > 0 && len(st.GoesOn) == 0 {
+		order = slices.Insert(slices.Clone(order), 0, doFromUnder)
+	}
 	if len(st.LeftBehind) == 0 {
 		return order
 	}
 	at := 0
 	for i, v := range order {
-		if v == job.DoLift || v == job.DoRemove && len(st.Remove) > 0 || v == job.DoTakeOut && len(st.TakeOut) > 0 || v == job.DoSee && len(st.Seen) > 0 {
+		if v == job.DoLift || len(st.GoesOn) == 0 && slices.Contains(underHook, v) || v == job.DoRemove && len(st.Remove) > 0 || v == job.DoTakeOut && len(st.TakeOut) > 0 || v == job.DoSee && len(st.Seen) > 0 {
 			at = i + 1
 		}
 	}
 	return slices.Insert(slices.Clone(order), at, doLeftBehind)
 }
 
-// leftBehindLines are its box to tick.
-func leftBehindLines(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
-	return []layout.Block{guardTick(c, st, c.W.Guard.FromUnder.With(strings.Join(st.LeftBehind, c.W.Common.Semicolon)), width)}
+// underHook is what is done to a load of no lift while it hangs.
+var underHook = []job.Verb{job.DoHeat, job.DoLoosen, job.DoRemove, job.DoFit, job.DoTighten, job.DoMeasure, job.DoSet}
+
+// outLines are the box to tick for what comes out from under a load.
+func outLines(list []string) func(*block.Composer, *job.Step, layout.Mm) []layout.Block {
+	return func(c *block.Composer, st *job.Step, width layout.Mm) []layout.Block {
+		return []layout.Block{guardTick(c, st, c.W.Guard.FromUnder.With(strings.Join(list, c.W.Common.Semicolon)), width)}
+	}
 }
 
 // closeLines are the boxes to tick for the openings that a step closes without a cover.

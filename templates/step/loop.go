@@ -112,21 +112,27 @@ func tryAct(c *block.Composer, a job.TryAct, width layout.Mm) []layout.Block {
 		if unit := c.W.Unit(a.Dim.Box.Unit.Print()); unit != "" {
 			caption += ", " + unit
 		}
-		var out []layout.Block
-		for i, n := range places(a.Dim) {
-			switch {
-			case i == 0 && n != "":
-				n = caption + ", " + n
-			case i == 0:
-				n = caption
-			}
-			out = append(out, dimension.Box(c, a.Dim, dimension.Side{}, n, false))
-		}
-		return out
+		return placeBoxes(c, a.Dim, caption)
 	case a.Joint != nil:
 		return []layout.Block{tickWords(c, a.Joint.Mark+"\u00a0"+a.Joint.Torque, a, width)}
 	}
 	return []layout.Block{tickWords(c, a.Words, a, width)}
+}
+
+// placeBoxes are the boxes of a reading in a try, one for each of its places, the first under the
+// caption of all.
+func placeBoxes(c *block.Composer, d *job.Dim, caption string) []layout.Block {
+	var out []layout.Block
+	for i, n := range places(d) {
+		switch {
+		case i == 0 && n != "":
+			n = caption + ", " + n
+		case i == 0:
+			n = caption
+		}
+		out = append(out, dimension.Box(c, d, dimension.Side{}, n, false))
+	}
+	return out
 }
 
 // tickWords is a box to tick with its words, which go on below where they are long.

@@ -7,7 +7,6 @@ import (
 	"matchmark/packs/job"
 	"matchmark/packs/reading"
 	"matchmark/templates/block"
-	"matchmark/templates/dimension"
 )
 
 // workedInTry are the readings of a step that are worked out from what each of its tries reads:
@@ -52,11 +51,11 @@ func workedBoxes(c *block.Composer, st *job.Step) (toward, other []layout.Block)
 		if unit := c.W.Unit(d.Box.Unit.Print()); unit != "" {
 			caption += ", " + unit
 		}
-		box := dimension.Box(c, d, dimension.Side{}, caption, false)
+		boxes := placeBoxes(c, d, caption)
 		if leadsTo(d, st.Until.Dim, worked) {
-			toward = append(toward, box)
+			toward = append(toward, boxes...)
 		} else {
-			other = append(other, box)
+			other = append(other, boxes...)
 		}
 	}
 	return toward, other

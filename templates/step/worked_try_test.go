@@ -87,3 +87,33 @@ func TestSumStandsBehindTheTicksOfItsTry(t *testing.T) {
 		}
 	}
 }
+
+// A sum that is worked out at several places had one box without a name in each try.
+func TestEachTryHasItsSumAtEachPlace(t *testing.T) {
+	t.Parallel()
+	const angles = "at: {turned to: [0°, 90°, 180°, 270°]}"
+	text := strings.NewReplacer("by: feeler,", "by: feeler, "+angles+",", "formula: D1 + D2,", "formula: D1 + D2, "+angles+",", "formula: 2 x D3,", "formula: 2 x D3, "+angles+",").Replace(triedSums)
+	jb, problems := packs.Load(fstest.MapFS{"x.yaml": {Data: []byte(text + "until: 'is it right?', each-try: [file the block, D1, D2]}\n")}}, packs.Inputs{Definition: "x.yaml"})
+	if problems.Errors() > 0 {
+		t.Fatal(problems)
+	}
+	comp := block.New(pdf.NewFaces(), layout.Pen{}, jb, words.English, 180)
+	for _, st := range jb.Steps() {
+		if st.Until == nil {
+			continue
+		}
+		_, boxes := workedBoxes(comp, st)
+		if len(boxes) != 8 {
+			t.Errorf("%d boxes for two sums at four places", len(boxes))
+		}
+		printed := said(tryBlock(comp, st, 0, 160))
+		for _, first := range []string{"D3, worked out, mm, 0", "D4, worked out, mm, 0"} {
+			if !strings.Contains(printed, first) {
+				t.Errorf("no %q: %s", first, printed)
+			}
+		}
+		if n := strings.Count(printed, "270"); n != 4 {
+			t.Errorf("270 stands at %d boxes of a try, want 4: %s", n, printed)
+		}
+	}
+}
