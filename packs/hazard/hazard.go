@@ -10,6 +10,16 @@ import (
 	"matchmark/packs/source"
 )
 
+// A builtin is a hazard note that the program brings along, with what makes it
+// stand before a step: what the step does (does), or words that its text uses.
+type builtin struct {
+	job.Caution
+	offOnly bool            // only before steps that take apart
+	words   *phrase.Pattern // in the text of the step; nil if none tell it
+	unlike  *phrase.Pattern // in a clause of that text that speaks of something else
+	does    func(*job.Job, *job.Step) bool
+}
+
 // Notes are the notes that the program brings along.
 func Notes() []*job.Caution {
 	var out []*job.Caution

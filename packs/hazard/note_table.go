@@ -8,16 +8,6 @@ import (
 	"matchmark/packs/phrase"
 )
 
-// A builtin is a hazard note that the program brings along, with what makes it
-// stand before a step: what the step does (does), or words that its text uses.
-type builtin struct {
-	job.Caution
-	offOnly bool            // only before steps that take apart
-	words   *phrase.Pattern // in the text of the step; nil if none tell it
-	unlike  *phrase.Pattern // in a clause of that text that speaks of something else
-	does    func(*job.Job, *job.Step) bool
-}
-
 // builtins are the hazard notes that the program brings along, in our own words.
 // They say what the hazard is, what happens, and how to keep clear of it, and
 // never hold an act that is a step of the work. In the texts {watch} is the
