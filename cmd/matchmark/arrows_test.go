@@ -32,7 +32,7 @@ var arrows = map[string][]string{
 	"packs":           {"packs/job", "packs/names", "packs/choose", "packs/expand", "packs/plan", "packs/putback", "packs/hazard", "packs/keep", "packs/walk", "packs/proof", "packs/proofread", "packs/blocks", "packs/def", "packs/source"},
 	"packs/names":     {"packs/phrase", "packs/def", "packs/choose", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit"},
 	"packs/expand":    {"packs/phrase", "packs/names", "packs/stock", "packs/lifting", "packs/heating", "packs/hazard", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/thread", "packs/shim", "packs/lift", "packs/heat", "packs/joint", "packs/align"},
-	"packs/lifting":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/lift"},
+	"packs/lifting":   {"packs/phrase", "packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/lift"},
 	"packs/heating":   {"packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading", "packs/fit", "packs/heat"},
 	"packs/proofread": {"packs/phrase", "packs/nearest", "packs/names", "packs/def", "packs/job", "packs/source", "packs/units", "packs/reading"},
 	"packs/plan":      {"packs/job", "packs/source", "packs/units", "packs/reading", "packs/shim", "packs/joint", "packs/align"},

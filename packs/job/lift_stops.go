@@ -45,8 +45,8 @@ func (l *Lift) Meets(st *Step, k StopKind) bool {
 	return !stays
 }
 
-// comesOutLater reports whether the next step that moves the load goes on with it where it
-// hangs and takes it off.
+// comesOutLater reports whether the next step that moves the load takes it off, and goes on with
+// it where it has hung all the time from this step on.
 func (l *Lift) comesOutLater(st *Step) bool {
 	var next *Step
 	for _, x := range l.Steps {
@@ -54,7 +54,9 @@ func (l *Lift) comesOutLater(st *Step) bool {
 			next = x
 		}
 	}
-	return next != nil && slices.Contains(next.GoesOn, l) && l.TakenOffBy(next)
+	return next != nil && l.TakenOffBy(next) && !slices.ContainsFunc(l.Steps, func(x *Step) bool {
+		return x.Index > st.Index && x.Index <= next.Index && !slices.Contains(x.GoesOn, l)
+	})
 }
 
 // CarriesAway reports whether a step that goes on with a load that hangs takes it off its

@@ -54,6 +54,9 @@ func TestPrintedAmountsKeepTheirSide(t *testing.T) {
 		text := x.print(u, v)
 		got := readBack(t, text, x.unit)
 		slack := 1e-9 * max(1, v) // what a reckoning is not trusted to
+		if u.Inch {
+			slack *= 25.4 // of what is reckoned in inches
+		}
 		if x.unit == units.Second {
 			slack = 1e-6 * max(1, v/1000) // a watch is not trusted to a microsecond
 		}
