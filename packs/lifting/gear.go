@@ -133,7 +133,7 @@ func (r *liftReader) hardware(field string, t source.Text, leg *def.Leg, chained
 		Seat: seats[p.Seat.Value], Thread: r.mm(field+".thread", p.Thread),
 	}
 	h.Holds = r.holds(field+".holds", p)
-	h.OfChain = chained && chainPiece.MatchString(h.Name) && !otherPiece.MatchString(h.Name)
+	h.OfChain = chained && (h.Kind == lift.Hook || chainPiece.MatchString(h.Name) && !otherPiece.MatchString(h.Name))
 	r.at[field+".seat"] = p.Seat.At
 	r.at[field+".basis"] = p.RatedBy.At
 	for i, l := range p.LeftAt {

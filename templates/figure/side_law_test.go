@@ -116,5 +116,5 @@ func seconds(text string) string {
 		n, _ := strconv.ParseFloat(words[i], 64)
 		total += n * map[string]float64{"h": 3600, "min": 60, "s": 1}[words[i+1]]
 	}
-	return strconv.FormatFloat(total, 'f', -1, 64) + " s"
+	return fmt.Sprintf("%.6f s", total) // a sum of parts of hours, read back as typed
 }
