@@ -146,7 +146,7 @@ func (s *stages) check(t *rapid.T, st *job.Step) {
 func TestNothingIsPulledFromUnderALoad(t *testing.T) {
 	t.Parallel()
 	first, last := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
+	law := func(t *rapid.T) {
 		s := drawStages(t)
 		if s.text == "" {
 			return
@@ -184,8 +184,11 @@ func TestNothingIsPulledFromUnderALoad(t *testing.T) {
 			}
 			first, last = first+len(st.FromUnder), last+len(st.LeftBehind)
 		}
-	})
-	if first < 12 || last < 1 {
+	}
+	for range 3 { // few jobs carry the load away over what stands under it
+		rapid.Check(t, law)
+	}
+	if first < 15 || last < 5 {
 		t.Errorf("came out first %d times, last %d times only", first, last)
 	}
 }
